@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: MIT */
 #include <freeair/version.h>
 
-#define TEXT_OF(number) #number
-#define DOTTED(major, minor, patch) TEXT_OF(major) "." TEXT_OF(minor) "." TEXT_OF(patch)
+#define TEXT_OF(x) #x
+#define TEXT(x) TEXT_OF(x)
 
 uint32_t freeair_version_number(void)
 {
@@ -11,5 +11,5 @@ uint32_t freeair_version_number(void)
 
 const char *freeair_version_text(void)
 {
-  return DOTTED(FREEAIR_VERSION_MAJOR, FREEAIR_VERSION_MINOR, FREEAIR_VERSION_PATCH);
+  return TEXT(FREEAIR_VERSION_MAJOR) "." TEXT(FREEAIR_VERSION_MINOR) "." TEXT(FREEAIR_VERSION_PATCH);
 }

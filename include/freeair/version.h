@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: MIT */
-/* Written from lib/version.h.in by make regen; the numbers are those of configure.ac. */
+/* Written by bindings/generate from configure.ac; do not edit. */
 #ifndef FREEAIR_VERSION_H
 #define FREEAIR_VERSION_H
 
@@ -10,37 +10,34 @@ extern "C" {
 #endif
 
 /** @defgroup version Version
- * Which release a program was compiled against (the macros), and which one it
- * runs with (the functions). Within one SONAME a library that is newer than the
- * header serves every program; one that is older may lack functions.
+ * Which release a program was compiled against, and which it runs with.
  * @{
  */
 
-/** Major version of the header. */
+/** Major number of the release these headers belong to. */
 #define FREEAIR_VERSION_MAJOR 0
-/** Minor version of the header. */
+/** Minor number of the release these headers belong to. */
 #define FREEAIR_VERSION_MINOR 1
-/** Patch level of the header. */
+/** Patch number of the release these headers belong to. */
 #define FREEAIR_VERSION_PATCH 0
+/** The three numbers as one, major x 10000 + minor x 100 + patch, for comparing. */
+#define FREEAIR_VERSION_NUMBER 100
 
-/** The header's version as one number that grows: 10000 major + 100 minor + patch. */
-#define FREEAIR_VERSION_NUMBER (FREEAIR_VERSION_MAJOR * 10000 + FREEAIR_VERSION_MINOR * 100 + FREEAIR_VERSION_PATCH)
-
-/** The running library's version as one number, made like FREEAIR_VERSION_NUMBER.
+/** Release of the library that is running, as a number.
  *
- * Model: 10000 major + 100 minor + patch.
+ * Model: major x 10000 + minor x 100 + patch.
  *
- * @return The number; compare it with FREEAIR_VERSION_NUMBER to find a library older than the header.
+ * @return The number; at least FREEAIR_VERSION_NUMBER when the library is new enough.
  * @source{definition}
  * @since 0.1
  */
 FREEAIR_API uint32_t freeair_version_number(void);
 
-/** The running library's version as text, such as "0.1.0".
+/** Release of the library that is running, as text.
  *
- * Model: constant.
+ * Model: "major.minor.patch".
  *
- * @return Static string, never null.
+ * @return Static string.
  * @source{definition}
  * @since 0.1
  */

@@ -1,0 +1,32 @@
+/* SPDX-License-Identifier: MIT */
+/* Written by bindings/generate from freeair.h.in; do not edit. */
+/** @file
+ * libfreeair: compressed-air engineering functions.
+ *
+ * Everything is coherent SI: pascal absolute, kelvin, cubic metre, second,
+ * kilogram, watt. The unit of a parameter or field is the end of its name. A
+ * pressure read on a gauge becomes absolute with the barometer
+ * (freeair_units_absolute_from_gauge); a volume flow of "free", "normal" or
+ * "standard" air means nothing without its reference state
+ * (freeair_reference_conditions).
+ *
+ * A call returns FREEAIR_OK (0), a positive warning with a valid result, or a
+ * negative error with every output NaN. Nothing is allocated, printed or kept:
+ * every function may be called from any thread at any time.
+ *
+ * Each header below is one topic; start with the one whose name is the term in
+ * your handbook.
+ */
+#ifndef FREEAIR_FREEAIR_H
+#define FREEAIR_FREEAIR_H
+
+#include <freeair/export.h>
+#include <freeair/status.h>
+#include <freeair/version.h>
+#include <freeair/caution.h>
+#include <freeair/verdict.h>
+#include <freeair/atmosphere.h>
+#include <freeair/describe.h>
+#include <freeair/catalogue.h>
+
+#endif
