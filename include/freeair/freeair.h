@@ -25,6 +25,7 @@
 #include <freeair/version.h>
 #include <freeair/caution.h>
 #include <freeair/verdict.h>
+#include <freeair/units.h>
 #include <freeair/atmosphere.h>
 #include <freeair/describe.h>
 #include <freeair/catalogue.h>

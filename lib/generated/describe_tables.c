@@ -72,6 +72,184 @@ static const freeair_parameter parameters_freeair_verdict_decide[] = {
 
 static const int32_t statuses_freeair_verdict_decide[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
 
+static void loop_freeair_units_is_gauge(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_units_is_gauge(*(const char **)(void *)a0, (int32_t *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_units_is_gauge[] = {
+    {"symbol", "Symbol of a unit.", "", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_TEXT, 0, 0u, sizeof(const char *), -1, -1},
+    {"gauge", "1 for a gauge pressure, 0 for every other unit.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_units_is_gauge[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_UNSUPPORTED};
+
+static void loop_freeair_units_si_from(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_units_si_from(*(double *)(void *)a0, *(const char **)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_units_si_from[] = {
+    {"value", "Value in the unit.", "any", "[-1e100;1e100]", "", "", NULL, -1e+100, 1e+100, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"symbol", "Symbol of the unit, such as \"psi\".", "", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_TEXT, 0, 0u, sizeof(const char *), -1, -1},
+    {"si", "Value in the coherent SI unit that freeair_units_si_symbol() names.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_units_si_from[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_UNSUPPORTED};
+
+static void loop_freeair_units_from_si(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_units_from_si(*(double *)(void *)a0, *(const char **)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_units_from_si[] = {
+    {"si", "Value in the unit that freeair_units_si_symbol() names.", "any", "[-1e100;1e100]", "", "", NULL, -1e+100, 1e+100, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"symbol", "Symbol of the unit, such as \"psi\".", "", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_TEXT, 0, 0u, sizeof(const char *), -1, -1},
+    {"value", "Value in the unit.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_units_from_si[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_UNSUPPORTED};
+
+static void loop_freeair_units_convert(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_units_convert(*(double *)(void *)a0, *(const char **)(void *)a1, *(const char **)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_units_convert[] = {
+    {"value", "Value in the first unit.", "any", "[-1e100;1e100]", "", "", NULL, -1e+100, 1e+100, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"from", "Symbol of the first unit.", "", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_TEXT, 0, 0u, sizeof(const char *), -1, -1},
+    {"to", "Symbol of the second unit.", "", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_TEXT, 0, 0u, sizeof(const char *), -1, -1},
+    {"converted", "Value in the second unit.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_units_convert[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_DIMENSION, FREEAIR_ERR_UNSUPPORTED};
+
+static void loop_freeair_units_convert_difference(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_units_convert_difference(*(double *)(void *)a0, *(const char **)(void *)a1, *(const char **)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_units_convert_difference[] = {
+    {"value", "Difference in the first unit.", "any", "[-1e100;1e100]", "", "", NULL, -1e+100, 1e+100, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"from", "Symbol of the first unit.", "", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_TEXT, 0, 0u, sizeof(const char *), -1, -1},
+    {"to", "Symbol of the second unit.", "", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_TEXT, 0, 0u, sizeof(const char *), -1, -1},
+    {"converted", "Difference in the second unit.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_units_convert_difference[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_DIMENSION, FREEAIR_ERR_UNSUPPORTED};
+
+static void loop_freeair_units_absolute_from_gauge(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_units_absolute_from_gauge(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_units_absolute_from_gauge[] = {
+    {"gauge_pa", "Gauge pressure.", "Pa", "[-200000;1e9]", "", "", NULL, -200000.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"barometric_pa", "Pressure of the surrounding air, absolute.", "Pa", "[10000;200000]", "", "", NULL, 10000.0, 200000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_pa", "Pressure, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_units_absolute_from_gauge[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_units_gauge_from_absolute(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_units_gauge_from_absolute(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_units_gauge_from_absolute[] = {
+    {"p_pa", "Pressure, absolute.", "Pa", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"barometric_pa", "Pressure of the surrounding air, absolute.", "Pa", "[10000;200000]", "", "", NULL, 10000.0, 200000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"gauge_pa", "Gauge pressure.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_units_gauge_from_absolute[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
 static void loop_freeair_atmosphere_pressure_from_altitude(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
   if (n == 0) return;
@@ -185,6 +363,13 @@ static const int32_t statuses_freeair_atmosphere_altitude_from_geometric[] = {FR
 const freeair_function freeair__functions[] = {
     {"freeair_verdict_probability", "verdict", "Probability that a measured quantity lies within its limits.", "P = Phi((upper - value) / u) - Phi((lower - value) / u), Phi the standard normal distribution; evaluated in the tail where it is small. An infinite limit makes the requirement one-sided. u = 0 gives 0 or 1, a value on a limit counts as conforming.", "JCGM 106:2012, Evaluation of measurement data - The role of measurement uncertainty in conformity assessment, 7.2 to 7.4", parameters_freeair_verdict_probability, statuses_freeair_verdict_probability, loop_freeair_verdict_probability, 5u, 3u, 0},
     {"freeair_verdict_decide", "verdict", "Guarded decision on a measured quantity against its limits.", "MEETS when the probability of conformance is at least the confidence, FAILS when it is at most one minus the confidence, else CANNOT_TELL. With one limit and confidence 0.95 this is a guard band of 1.645 standard uncertainties on either side.", "JCGM 106:2012, 8.3, guarded acceptance and guarded rejection", parameters_freeair_verdict_decide, statuses_freeair_verdict_decide, loop_freeair_verdict_decide, 6u, 3u, 0},
+    {"freeair_units_is_gauge", "units", "Whether a symbol means a pressure above that of the surrounding air.", "table look-up. Symbols that say so: psig, barg, kPag, kgf/cm2g, inHg vac and their spellings. A plain psi or bar says neither; here it is absolute.", "definition", parameters_freeair_units_is_gauge, statuses_freeair_units_is_gauge, loop_freeair_units_is_gauge, 2u, 4u, 0},
+    {"freeair_units_si_from", "units", "Value in coherent SI of a value in a unit.", "si = zero + value x factor, the factor exact by definition of the unit wherever it has an exact one. Temperatures are readings of a scale: 20 degC is 293.15 K. A gauge pressure stays a gauge pressure, in pascal: ask freeair_units_is_gauge() before you use it as an absolute one.", "NIST Special Publication 811, 2008 edition, Guide for the Use of the SI, Appendix B; ISO 80000", parameters_freeair_units_si_from, statuses_freeair_units_si_from, loop_freeair_units_si_from, 3u, 5u, 0},
+    {"freeair_units_from_si", "units", "Value in a unit of a value in coherent SI.", "inverse of freeair_units_si_from().", "NIST Special Publication 811, 2008 edition, Guide for the Use of the SI, Appendix B; ISO 80000", parameters_freeair_units_from_si, statuses_freeair_units_from_si, loop_freeair_units_from_si, 3u, 5u, 0},
+    {"freeair_units_convert", "units", "Value in one unit of a value in another.", "through coherent SI. Temperatures are readings of a scale. A gauge pressure converts to gauge pressures only.", "NIST Special Publication 811, 2008 edition, Guide for the Use of the SI, Appendix B; ISO 80000", parameters_freeair_units_convert, statuses_freeair_units_convert, loop_freeair_units_convert, 4u, 6u, 0},
+    {"freeair_units_convert_difference", "units", "Difference in one unit of a difference in another.", "as freeair_units_convert(), but scales are compared by the size of their degrees alone: a difference of 1 degC is one of 1 K and of 1.8 degF. A difference between two gauge pressures is the same as that between the two absolute ones, so here gauge and absolute mix.", "NIST Special Publication 811, 2008 edition, Guide for the Use of the SI, 4.2.1.1 and Appendix B", parameters_freeair_units_convert_difference, statuses_freeair_units_convert_difference, loop_freeair_units_convert_difference, 4u, 6u, 0},
+    {"freeair_units_absolute_from_gauge", "units", "Absolute pressure of a gauge reading.", "p = gauge + barometric. The barometer of the site, not of the sea: at 1500 m it reads about 85 kPa (freeair_atmosphere_pressure_from_altitude()).", "definition", parameters_freeair_units_absolute_from_gauge, statuses_freeair_units_absolute_from_gauge, loop_freeair_units_absolute_from_gauge, 3u, 4u, 0},
+    {"freeair_units_gauge_from_absolute", "units", "Gauge reading of an absolute pressure.", "gauge = p - barometric; negative below the barometer.", "definition", parameters_freeair_units_gauge_from_absolute, statuses_freeair_units_gauge_from_absolute, loop_freeair_units_gauge_from_absolute, 3u, 3u, 0},
     {"freeair_atmosphere_pressure_from_altitude", "atmosphere", "Pressure of the standard atmosphere at a geopotential altitude.", "p = p0 (1 - L H / T0)^(g0 / (L R)), with p0 = 101325 Pa, T0 = 288.15 K, L = 0.0065 K/m, g0 = 9.80665 m/s2, R = 287.05287 J/(kg K). Troposphere only.", "ISO 2533:1975, Standard Atmosphere, 2.2; US Standard Atmosphere 1976, equation 33a", parameters_freeair_atmosphere_pressure_from_altitude, statuses_freeair_atmosphere_pressure_from_altitude, loop_freeair_atmosphere_pressure_from_altitude, 2u, 3u, 0},
     {"freeair_atmosphere_altitude_from_pressure", "atmosphere", "Geopotential altitude at which the standard atmosphere has a pressure.", "inverse of freeair_atmosphere_pressure_from_altitude, in closed form.", "ISO 2533:1975, Standard Atmosphere, 2.2, solved for altitude", parameters_freeair_atmosphere_altitude_from_pressure, statuses_freeair_atmosphere_altitude_from_pressure, loop_freeair_atmosphere_altitude_from_pressure, 2u, 3u, 0},
     {"freeair_atmosphere_temperature_from_altitude", "atmosphere", "Temperature of the standard atmosphere at a geopotential altitude.", "T = T0 - L H, T0 = 288.15 K, L = 0.0065 K/m. Troposphere only.", "ISO 2533:1975, Standard Atmosphere, 2.2", parameters_freeair_atmosphere_temperature_from_altitude, statuses_freeair_atmosphere_temperature_from_altitude, loop_freeair_atmosphere_temperature_from_altitude, 2u, 3u, 0},
@@ -247,6 +432,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {6, 3, 5, 2, 4, 1, 0};
+const uint16_t freeair__functions_by_name[] = {13, 10, 12, 9, 11, 7, 5, 6, 4, 8, 2, 3, 1, 0};
 
 const uint16_t freeair__constants_by_name[] = {29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 0, 40, 42, 41, 39, 43, 33, 34, 36, 38, 37, 35, 30, 32, 31, 1, 3, 5, 2, 4};
