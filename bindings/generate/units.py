@@ -18,6 +18,7 @@ SUFFIXES = {
     "j": "J",
     "j_kg": "J/kg",
     "j_kg_k": "J/(kg K)",
+    "j_k": "J/K",
     "j_m3": "J/m3",
     "n": "N",
     "n_m": "N/m",

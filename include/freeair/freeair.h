@@ -27,6 +27,8 @@
 #include <freeair/verdict.h>
 #include <freeair/units.h>
 #include <freeair/atmosphere.h>
+#include <freeair/machine.h>
+#include <freeair/fault.h>
 #include <freeair/describe.h>
 #include <freeair/catalogue.h>
 

@@ -6,6 +6,110 @@
 
 #include "internal/describe.h"
 
+static const freeair_structure structure_freeair_machine;
+static const freeair_structure structure_freeair_machine_site;
+
+static const freeair_parameter fields_freeair_machine[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"speed_rev_s", "Pump speed with the motor at rated slip and a belt that does not slip.", "rev/s", "(0;100]", "motor speed at rated slip times pulley_ratio; one of the two is required", "", NULL, 0.0, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 8u, sizeof(double), -1, -1},
+    {"lp_bore_m", "Bore of the first (or only) stage. Required.", "m", "(0;2]", "", "", NULL, 0.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 16u, sizeof(double), -1, -1},
+    {"hp_bore_m", "Bore of the second stage.", "m", "(0;2]", "0.55 lp_bore_m", "", NULL, 0.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 24u, sizeof(double), -1, -1},
+    {"lp_stroke_m", "Stroke of the first stage. Required.", "m", "(0;2]", "", "", NULL, 0.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 32u, sizeof(double), -1, -1},
+    {"hp_stroke_m", "Stroke of the second stage.", "m", "(0;2]", "lp_stroke_m", "", NULL, 0.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 40u, sizeof(double), -1, -1},
+    {"rod_ratio", "Crank radius over connecting-rod length.", "1", "[0;0.9]", "0.25", "", NULL, 0.0, 0.9, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 48u, sizeof(double), -1, -1},
+    {"lp_clearance", "Clearance volume over swept volume, first stage.", "1", "(0;0.5]", "0.05", "", NULL, 0.0, 0.5, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 56u, sizeof(double), -1, -1},
+    {"hp_clearance", "Clearance volume over swept volume, second stage.", "1", "(0;0.5]", "0.07", "", NULL, 0.0, 0.5, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 64u, sizeof(double), -1, -1},
+    {"phase_rad", "Crank angle by which the second cylinder lags the first.", "rad", "[-6.3;6.3]", "pi/2 in a V, pi side by side", "", NULL, -6.3, 6.3, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 72u, sizeof(double), -1, -1},
+    {"lp_spread_rad", "Lag between successive cylinders of the first stage.", "rad", "[-6.3;6.3]", "phase_rad for a single stage of two cylinders, else 2 pi / lp_cylinders", "", NULL, -6.3, 6.3, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 80u, sizeof(double), -1, -1},
+    {"hp_spread_rad", "Lag between successive cylinders of the second stage.", "rad", "[-6.3;6.3]", "2 pi / hp_cylinders", "", NULL, -6.3, 6.3, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 88u, sizeof(double), -1, -1},
+    {"lp_suction_area_m2", "Effective area of a fully open suction valve, first stage.", "m2", "(0;1]", "piston area times mean piston speed / (50 m/s)", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 96u, sizeof(double), -1, -1},
+    {"lp_suction_leak_m2", "Effective area that stays open, either way, when it should be shut.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 104u, sizeof(double), -1, -1},
+    {"lp_suction_lift_pa", "Pressure difference at which it is fully open.", "Pa", "(0;1e7]", "3 % of the nominal suction pressure", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 112u, sizeof(double), -1, -1},
+    {"lp_discharge_area_m2", "As above, discharge valve of the first stage.", "m2", "(0;1]", "piston area times mean piston speed / (60 m/s)", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 120u, sizeof(double), -1, -1},
+    {"lp_discharge_leak_m2", "As above.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 128u, sizeof(double), -1, -1},
+    {"lp_discharge_lift_pa", "As above.", "Pa", "(0;1e7]", "3 % of the nominal discharge pressure", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 136u, sizeof(double), -1, -1},
+    {"hp_suction_area_m2", "As above, suction valve of the second stage.", "m2", "(0;1]", "piston area times mean piston speed / (50 m/s)", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 144u, sizeof(double), -1, -1},
+    {"hp_suction_leak_m2", "As above.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 152u, sizeof(double), -1, -1},
+    {"hp_suction_lift_pa", "As above.", "Pa", "(0;1e7]", "3 % of the nominal interstage pressure", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 160u, sizeof(double), -1, -1},
+    {"hp_discharge_area_m2", "As above, discharge valve of the second stage.", "m2", "(0;1]", "piston area times mean piston speed / (60 m/s)", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 168u, sizeof(double), -1, -1},
+    {"hp_discharge_leak_m2", "As above.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 176u, sizeof(double), -1, -1},
+    {"hp_discharge_lift_pa", "As above.", "Pa", "(0;1e7]", "3 % of cut_out_pa", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 184u, sizeof(double), -1, -1},
+    {"check_valve_area_m2", "Effective area of the open receiver check valve.", "m2", "(0;1]", "all discharge valves of the last stage together", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 192u, sizeof(double), -1, -1},
+    {"check_valve_leak_m2", "Effective area that stays open when it should be shut.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 200u, sizeof(double), -1, -1},
+    {"check_valve_lift_pa", "Pressure difference at which it is fully open.", "Pa", "(0;1e7]", "1e4", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 208u, sizeof(double), -1, -1},
+    {"filter_area_m2", "Effective area of the intake filter.", "m2", "(0;10]", "displacement times pi / (41 m/s)", "", NULL, 0.0, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 216u, sizeof(double), -1, -1},
+    {"plenum_m3", "Volume between filter and first-stage suction valves.", "m3", "(0;10]", "half the swept volume of the first stage", "", NULL, 0.0, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 224u, sizeof(double), -1, -1},
+    {"intercooler_m3", "Volume between the stages.", "m3", "(0;10]", "1.5 swept volumes of the first stage", "", NULL, 0.0, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 232u, sizeof(double), -1, -1},
+    {"intercooler_ua_w_k", "Heat transfer of the intercooler to ambient.", "W/K", "[0;1e6]", "1.7 times the nominal heat capacity flow", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 240u, sizeof(double), -1, -1},
+    {"intercooler_area_m2", "Effective area of its flow resistance, in series with each second-stage suction valve.", "m2", "(0;10]", "1.5 hp_suction_area_m2", "", NULL, 0.0, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 248u, sizeof(double), -1, -1},
+    {"relief_set_pa", "Absolute pressure at which the intercooler relief valve begins to open; fully open at 1.1 times.", "Pa", "(0;1e8]", "1.5 times the nominal interstage pressure", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 256u, sizeof(double), -1, -1},
+    {"relief_area_m2", "Effective area of the open relief valve.", "m2", "[0;1]", "passes 1.5 times the displacement at relief_set_pa", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 264u, sizeof(double), -1, -1},
+    {"intercooler_leak_m2", "Leak from the intercooler to ambient.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 272u, sizeof(double), -1, -1},
+    {"line_m3", "Volume from the last discharge valve to the check valve.", "m3", "(0;10]", "0.3 swept volumes of the first stage", "", NULL, 0.0, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 280u, sizeof(double), -1, -1},
+    {"line_ua_w_k", "Heat transfer of this line to ambient.", "W/K", "[0;1e6]", "0.3 times the nominal heat capacity flow", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 288u, sizeof(double), -1, -1},
+    {"unloader_leak_m2", "Leak from this line to ambient through the unloader.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 296u, sizeof(double), -1, -1},
+    {"lp_wall_ua_w_k", "Heat transfer from one first-stage cylinder to ambient.", "W/K", "(0;1e6]", "120 W/(m2 K) times pi bore (stroke + bore/2)", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 304u, sizeof(double), -1, -1},
+    {"hp_wall_ua_w_k", "Heat transfer from one second-stage cylinder to ambient.", "W/K", "(0;1e6]", "120 W/(m2 K) times pi bore (stroke + bore/2)", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 312u, sizeof(double), -1, -1},
+    {"suction_ua_w_k", "Heat transfer from the first-stage walls to the inlet plenum.", "W/K", "[0;1e6]", "0.12 times the nominal heat capacity flow", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 320u, sizeof(double), -1, -1},
+    {"lp_ring_area_m2", "Effective area past the rings of one first-stage cylinder to the crankcase.", "m2", "[0;1]", "5e-7 m times bore", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 328u, sizeof(double), -1, -1},
+    {"hp_ring_area_m2", "Effective area past the rings of one second-stage cylinder to the crankcase.", "m2", "[0;1]", "5e-7 m times bore", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 336u, sizeof(double), -1, -1},
+    {"crankcase_k", "Temperature of gas in the crankcase, which is at ambient pressure.", "K", "(0;1000]", "330", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 344u, sizeof(double), -1, -1},
+    {"heat_coefficient", "Factor a of the wall heat transfer Nu = a Re^b.", "1", "[0;100]", "0.7", "", NULL, 0.0, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 352u, sizeof(double), -1, -1},
+    {"heat_exponent", "Exponent b of the wall heat transfer Nu = a Re^b.", "1", "[0;1]", "0.7", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 360u, sizeof(double), -1, -1},
+    {"gasket_breach_m2", "Opening between the first two cylinders: first of each stage, or the first two of a single stage.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 368u, sizeof(double), -1, -1},
+    {"lp_gasket_leak_m2", "Opening from the first cylinder of the first stage to outside.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 376u, sizeof(double), -1, -1},
+    {"hp_gasket_leak_m2", "Opening from the first cylinder of the second stage to outside.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 384u, sizeof(double), -1, -1},
+    {"fmep_pa", "Friction mean effective pressure on all swept volumes.", "Pa", "[0;1e7]", "3e4", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 392u, sizeof(double), -1, -1},
+    {"belt_efficiency", "Shaft power over motor power.", "1", "(0;1]", "0.95", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 400u, sizeof(double), -1, -1},
+    {"belt_slip", "Share of the pump speed lost by slip of the belt.", "1", "[0;0.9]", "0", "", NULL, 0.0, 0.9, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 408u, sizeof(double), -1, -1},
+    {"pulley_ratio", "Pump speed over motor speed without belt slip.", "1", "(0;20]", "speed_rev_s over motor speed at rated slip", "", NULL, 0.0, 20.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 416u, sizeof(double), -1, -1},
+    {"motor_synchronous_rev_s", "Motor speed without load.", "rev/s", "(0;1000]", "30", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 424u, sizeof(double), -1, -1},
+    {"motor_rated_slip", "Slip at rated power and voltage.", "1", "[0;0.3]", "0.035", "", NULL, 0.0, 0.3, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 432u, sizeof(double), -1, -1},
+    {"motor_rated_v", "Rated voltage.", "V", "(0;1e5]", "230", "", NULL, 0.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 440u, sizeof(double), -1, -1},
+    {"motor_rated_w", "Rated shaft power of the motor.", "W", "(0;1e8]", "1.1 times a closed-form estimate at cut_out_pa", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 448u, sizeof(double), -1, -1},
+    {"motor_torque_factor", "Torque at given slip and voltage over that of a sound motor.", "1", "(0;2]", "1", "", NULL, 0.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 456u, sizeof(double), -1, -1},
+    {"receiver_m3", "Volume of the receiver.", "m3", "(0;1e4]", "20 s of displacement", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 464u, sizeof(double), -1, -1},
+    {"receiver_water_m3", "Volume of water in the receiver; less than receiver_m3.", "m3", "[0;1e4]", "0", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 472u, sizeof(double), -1, -1},
+    {"receiver_wall_j_k", "Heat capacity of the receiver wall.", "J/K", "(0;1e9]", "1e4 J/(K m3) times receiver_m3 times cut_out_pa / (1 bar)", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 480u, sizeof(double), -1, -1},
+    {"receiver_gas_ua_w_k", "Heat transfer from gas to wall at ambient pressure; grows as p^(2/3).", "W/K", "[0;1e6]", "29 W/(m2 K) times receiver_m3^(2/3)", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 488u, sizeof(double), -1, -1},
+    {"receiver_wall_ua_w_k", "Heat transfer from wall to ambient.", "W/K", "[0;1e6]", "58 W/(m2 K) times receiver_m3^(2/3)", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 496u, sizeof(double), -1, -1},
+    {"downstream_leak_m2", "Leak from the receiver or the system behind it.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 504u, sizeof(double), -1, -1},
+    {"demand_m3_s", "Air drawn from the receiver, as free air of the site.", "m3/s", "[0;1000]", "0", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 512u, sizeof(double), -1, -1},
+    {"cut_in_pa", "Pressure, absolute, at which the switch starts the pump.", "Pa", "(0;1e8]", "10.32 bar, single-stage 7.56 bar", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 520u, sizeof(double), -1, -1},
+    {"cut_out_pa", "Pressure, absolute, at which the switch stops the pump.", "Pa", "(0;1e8]", "13.08 bar, single-stage 9.63 bar", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 528u, sizeof(double), -1, -1},
+    {"switch_error_pa", "True pressure minus set pressure at which the switch acts.", "Pa", "[-1e7;1e7]", "0", "", NULL, -10000000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 536u, sizeof(double), -1, -1},
+    {"gauge_error_pa", "Reading of the receiver gauge minus true pressure.", "Pa", "[-1e7;1e7]", "0", "", NULL, -10000000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 544u, sizeof(double), -1, -1},
+    {"rated_delivery_m3_s", "Free air delivery on the nameplate.", "m3/s", "(0;1000]", "none", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 552u, sizeof(double), -1, -1},
+    {"rated_pa", "Receiver pressure, absolute, of that rating.", "Pa", "(0;1e8]", "cut_out_pa", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 560u, sizeof(double), -1, -1},
+    {"gas_constant_j_kg_k", "Gas constant of the air.", "J/(kg K)", "(0;1e4]", "287.05", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 568u, sizeof(double), -1, -1},
+    {"heat_capacity_ratio", "Heat capacity ratio of the air.", "1", "(1;1.7]", "1.4", "", NULL, 1.0, 1.7, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 576u, sizeof(double), -1, -1},
+    {"stages", "Number of stages.", "1", "[1;2]", "2", "", NULL, 1.0, 2.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 584u, sizeof(int32_t), -1, -1},
+    {"arrangement", "Arrangement of the cylinders.", "1", "", "FREEAIR_MACHINE_V", "freeair_machine_arrangement", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL, 588u, sizeof(int32_t), -1, -1},
+    {"lp_cylinders", "Equal cylinders of the first stage.", "1", "[1;4]", "1", "", NULL, 1.0, 4.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 592u, sizeof(int32_t), -1, -1},
+    {"hp_cylinders", "Equal cylinders of the second stage; ignored for a single stage.", "1", "[1;4]", "1", "", NULL, 1.0, 4.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 596u, sizeof(int32_t), -1, -1},
+    {"lp_leaking_cylinders", "How many cylinders of the first stage, from the first, have its valve leaks; 0 for all.", "1", "[0;4]", "0", "", NULL, 0.0, 4.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 600u, sizeof(int32_t), -1, -1},
+    {"hp_leaking_cylinders", "The same of the second stage.", "1", "[0;4]", "0", "", NULL, 0.0, 4.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 604u, sizeof(int32_t), -1, -1},
+};
+
+static const freeair_machine initial_freeair_machine = FREEAIR_MACHINE_INIT;
+
+static const freeair_structure structure_freeair_machine = {
+    "freeair_machine", fields_freeair_machine, &initial_freeair_machine, sizeof(freeair_machine), 608u, 80u};
+
+static const freeair_parameter fields_freeair_machine_site[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"barometric_pa", "Barometric pressure.", "Pa", "[3e4;1.2e5]", "101325", "", NULL, 30000.0, 120000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 8u, sizeof(double), -1, -1},
+    {"ambient_k", "Temperature of intake and cooling air.", "K", "[220;340]", "293.15", "", NULL, 220.0, 340.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 16u, sizeof(double), -1, -1},
+    {"humidity", "Relative humidity of the intake air; changes its gas constant.", "1", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 24u, sizeof(double), -1, -1},
+    {"supply_v", "Voltage at the running motor.", "V", "(0;1e5]", "motor_rated_v of the machine", "", NULL, 0.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 32u, sizeof(double), -1, -1},
+};
+
+static const freeair_machine_site initial_freeair_machine_site = FREEAIR_MACHINE_SITE_INIT;
+
+static const freeair_structure structure_freeair_machine_site = {
+    "freeair_machine_site", fields_freeair_machine_site, &initial_freeair_machine_site, sizeof(freeair_machine_site), 40u, 6u};
 
 static void loop_freeair_verdict_probability(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
@@ -360,6 +464,109 @@ static const freeair_parameter parameters_freeair_atmosphere_altitude_from_geome
 
 static const int32_t statuses_freeair_atmosphere_altitude_from_geometric[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
 
+static void loop_freeair_machine_complete(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_machine_complete((const freeair_machine *)(void *)a0, (freeair_machine *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_machine_complete[] = {
+    {"machine", "Description, possibly with NaN fields.", "", "", "", "", &structure_freeair_machine, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine), -1, -1},
+    {"complete", "The same, complete.", "", "", "", "", &structure_freeair_machine, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_machine), -1, -1},
+};
+
+static const int32_t statuses_freeair_machine_complete[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_machine_displacement(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_machine_displacement((const freeair_machine *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_machine_displacement[] = {
+    {"machine", "Description, possibly with NaN fields.", "", "", "", "", &structure_freeair_machine, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine), -1, -1},
+    {"displacement_m3_s", "Displacement.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_machine_displacement[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_fault_applies(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fault_applies((const freeair_machine *)(void *)a0, *(int32_t *)(void *)a1, (int32_t *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fault_applies[] = {
+    {"machine", "Description, possibly with NaN fields.", "", "", "", "", &structure_freeair_machine, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine), -1, -1},
+    {"fault", "A fault.", "1", "", "", "freeair_fault", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"applies", "1 if it can, else 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_fault_applies[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_fault_apply(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fault_apply((const freeair_machine *)(void *)a0, (const freeair_machine_site *)(void *)a1, *(int32_t *)(void *)a2, *(double *)(void *)a3, (freeair_machine *)(void *)a4, (freeair_machine_site *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fault_apply[] = {
+    {"machine", "Description, possibly with NaN fields.", "", "", "", "", &structure_freeair_machine, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine), -1, -1},
+    {"site", "Site, possibly with NaN fields.", "", "", "", "", &structure_freeair_machine_site, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine_site), -1, -1},
+    {"fault", "A fault.", "1", "", "", "freeair_fault", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"severity", "Severity.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"faulty_machine", "The complete description with the fault.", "", "", "", "", &structure_freeair_machine, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_machine), -1, -1},
+    {"faulty_site", "The complete site with the fault.", "", "", "", "", &structure_freeair_machine_site, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_machine_site), -1, -1},
+};
+
+static const int32_t statuses_freeair_fault_apply[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_UNSUPPORTED};
+
 const freeair_function freeair__functions[] = {
     {"freeair_verdict_probability", "verdict", "Probability that a measured quantity lies within its limits.", "P = Phi((upper - value) / u) - Phi((lower - value) / u), Phi the standard normal distribution; evaluated in the tail where it is small. An infinite limit makes the requirement one-sided. u = 0 gives 0 or 1, a value on a limit counts as conforming.", "JCGM 106:2012, Evaluation of measurement data - The role of measurement uncertainty in conformity assessment, 7.2 to 7.4", parameters_freeair_verdict_probability, statuses_freeair_verdict_probability, loop_freeair_verdict_probability, 5u, 3u, 0},
     {"freeair_verdict_decide", "verdict", "Guarded decision on a measured quantity against its limits.", "MEETS when the probability of conformance is at least the confidence, FAILS when it is at most one minus the confidence, else CANNOT_TELL. With one limit and confidence 0.95 this is a guard band of 1.645 standard uncertainties on either side.", "JCGM 106:2012, 8.3, guarded acceptance and guarded rejection", parameters_freeair_verdict_decide, statuses_freeair_verdict_decide, loop_freeair_verdict_decide, 6u, 3u, 0},
@@ -375,13 +582,20 @@ const freeair_function freeair__functions[] = {
     {"freeair_atmosphere_temperature_from_altitude", "atmosphere", "Temperature of the standard atmosphere at a geopotential altitude.", "T = T0 - L H, T0 = 288.15 K, L = 0.0065 K/m. Troposphere only.", "ISO 2533:1975, Standard Atmosphere, 2.2", parameters_freeair_atmosphere_temperature_from_altitude, statuses_freeair_atmosphere_temperature_from_altitude, loop_freeair_atmosphere_temperature_from_altitude, 2u, 3u, 0},
     {"freeair_atmosphere_density_from_altitude", "atmosphere", "Density of the standard atmosphere at a geopotential altitude.", "rho = p / (R T) with pressure and temperature of the standard atmosphere.", "ISO 2533:1975, Standard Atmosphere, 2.2", parameters_freeair_atmosphere_density_from_altitude, statuses_freeair_atmosphere_density_from_altitude, loop_freeair_atmosphere_density_from_altitude, 2u, 3u, 0},
     {"freeair_atmosphere_altitude_from_geometric", "atmosphere", "Geopotential altitude of a geometric altitude.", "H = r Z / (r + Z), r = 6356766 m, the nominal radius of the earth.", "ISO 2533:1975, Standard Atmosphere, 2.3; US Standard Atmosphere 1976, equation 18", parameters_freeair_atmosphere_altitude_from_geometric, statuses_freeair_atmosphere_altitude_from_geometric, loop_freeair_atmosphere_altitude_from_geometric, 2u, 3u, 0},
+    {"freeair_machine_complete", "machine", "Fills every field that is not given with its default.", "the defaults documented at each field. Idempotent: a complete description is returned unchanged. rated_delivery_m3_s stays NaN when not given.", "common practice", parameters_freeair_machine_complete, statuses_freeair_machine_complete, loop_freeair_machine_complete, 2u, 4u, 0},
+    {"freeair_machine_displacement", "machine", "Displacement: swept volume of the first stage times nominal speed.", "lp_cylinders * pi/4 * bore^2 * stroke * speed, at rated motor slip and without belt slip.", "definition", parameters_freeair_machine_displacement, statuses_freeair_machine_displacement, loop_freeair_machine_displacement, 2u, 4u, 0},
+    {"freeair_fault_applies", "fault", "Whether a machine can have a fault at all.", "faults of the second stage and between the stages need two stages; a gasket between two cylinders needs two cylinders side by side under one head.", "definition", parameters_freeair_fault_applies, statuses_freeair_fault_applies, loop_freeair_fault_applies, 3u, 5u, 0},
+    {"freeair_fault_apply", "fault", "Applies a fault to a description and its site.", "the change documented at each code, in addition to what the description already holds; continuous and monotone in the severity, and none at severity 0. A valve fault of a stage of several cylinders affects the first of them, unless lp_leaking_cylinders or hp_leaking_cylinders says otherwise or the stage already leaks. The outputs may be the same structures as the inputs.", "common practice", parameters_freeair_fault_apply, statuses_freeair_fault_apply, loop_freeair_fault_apply, 6u, 6u, FREEAIR_CAUTION_RELIEF_VALVE},
 };
 
 const size_t freeair__n_functions = sizeof freeair__functions / sizeof freeair__functions[0];
 
-const freeair_structure *const freeair__structures[] = {NULL};
+const freeair_structure *const freeair__structures[] = {
+    &structure_freeair_machine,
+    &structure_freeair_machine_site,
+};
 
-const size_t freeair__n_structures = 0;
+const size_t freeair__n_structures = 2;
 
 const freeair__constant freeair__constants[] = {
     {"FREEAIR_OK", "freeair_status", "Computed.", FREEAIR_OK},
@@ -417,6 +631,33 @@ const freeair__constant freeair__constants[] = {
     {"FREEAIR_VERDICT_CANNOT_TELL", "freeair_verdict", "Neither conformance nor non-conformance is sure enough.", FREEAIR_VERDICT_CANNOT_TELL},
     {"FREEAIR_VERDICT_MEETS", "freeair_verdict", "Conformance is sure enough.", FREEAIR_VERDICT_MEETS},
     {"FREEAIR_VERDICT_FAILS", "freeair_verdict", "Non-conformance is sure enough.", FREEAIR_VERDICT_FAILS},
+    {"FREEAIR_MACHINE_V", "freeair_machine_arrangement", "Banks at 90 degrees on one crank pin; separate heads.", FREEAIR_MACHINE_V},
+    {"FREEAIR_MACHINE_SIDE_BY_SIDE", "freeair_machine_arrangement", "Cylinders in line under one head and one gasket.", FREEAIR_MACHINE_SIDE_BY_SIDE},
+    {"FREEAIR_FAULT_NONE", "freeair_fault", "Nothing wrong.", FREEAIR_FAULT_NONE},
+    {"FREEAIR_FAULT_INTAKE_FILTER", "freeair_fault", "Intake filter clogged: area times 0.03^s.", FREEAIR_FAULT_INTAKE_FILTER},
+    {"FREEAIR_FAULT_LP_SUCTION_VALVE", "freeair_fault", "Suction valve, first stage: open area grows by s^2 up to fully open.", FREEAIR_FAULT_LP_SUCTION_VALVE},
+    {"FREEAIR_FAULT_LP_DISCHARGE_VALVE", "freeair_fault", "Discharge valve, first stage: the same.", FREEAIR_FAULT_LP_DISCHARGE_VALVE},
+    {"FREEAIR_FAULT_HP_SUCTION_VALVE", "freeair_fault", "Suction valve, second stage: the same.", FREEAIR_FAULT_HP_SUCTION_VALVE},
+    {"FREEAIR_FAULT_HP_DISCHARGE_VALVE", "freeair_fault", "Discharge valve, second stage: the same.", FREEAIR_FAULT_HP_DISCHARGE_VALVE},
+    {"FREEAIR_FAULT_GASKET_BETWEEN", "freeair_fault", "Gasket between two cylinders: s^2 / 100 of the smaller bore area opens.", FREEAIR_FAULT_GASKET_BETWEEN},
+    {"FREEAIR_FAULT_LP_GASKET_OUTSIDE", "freeair_fault", "Head gasket to outside, first stage: s^2 / 100 of the bore area opens.", FREEAIR_FAULT_LP_GASKET_OUTSIDE},
+    {"FREEAIR_FAULT_HP_GASKET_OUTSIDE", "freeair_fault", "Head gasket to outside, second stage: the same.", FREEAIR_FAULT_HP_GASKET_OUTSIDE},
+    {"FREEAIR_FAULT_LP_RINGS", "freeair_fault", "Rings, first stage: area grows by s^2 / 200 of the bore area.", FREEAIR_FAULT_LP_RINGS},
+    {"FREEAIR_FAULT_HP_RINGS", "freeair_fault", "Rings, second stage: the same.", FREEAIR_FAULT_HP_RINGS},
+    {"FREEAIR_FAULT_INTERSTAGE_LEAK", "freeair_fault", "Leak between the stages: s^2 / 10 of the discharge valves of the first.", FREEAIR_FAULT_INTERSTAGE_LEAK},
+    {"FREEAIR_FAULT_INTERCOOLER_FOULED", "freeair_fault", "Intercooler dirty: UA times 0.1^s, flow area times 0.3^s.", FREEAIR_FAULT_INTERCOOLER_FOULED},
+    {"FREEAIR_FAULT_RELIEF_WEAK", "freeair_fault", "Interstage relief opens early: gauge set pressure times 1 - 0.95 s.", FREEAIR_FAULT_RELIEF_WEAK},
+    {"FREEAIR_FAULT_UNLOADER_LEAK", "freeair_fault", "Unloader passes while loaded: s^2 times a tenth of check_valve_area_m2.", FREEAIR_FAULT_UNLOADER_LEAK},
+    {"FREEAIR_FAULT_CHECK_VALVE", "freeair_fault", "Receiver check valve leaks back: open area grows by s^2 up to fully open.", FREEAIR_FAULT_CHECK_VALVE},
+    {"FREEAIR_FAULT_DOWNSTREAM_LEAK", "freeair_fault", "Leak behind the pump: s^2 times the displacement at cut_out_pa.", FREEAIR_FAULT_DOWNSTREAM_LEAK},
+    {"FREEAIR_FAULT_DEMAND", "freeair_fault", "Air used during the test: s times the displacement.", FREEAIR_FAULT_DEMAND},
+    {"FREEAIR_FAULT_RECEIVER_WATER", "freeair_fault", "Receiver partly full of water: 0.8 s of what is not yet.", FREEAIR_FAULT_RECEIVER_WATER},
+    {"FREEAIR_FAULT_BELT_SLIP", "freeair_fault", "Belt slips: remaining speed times 1 - 0.4 s.", FREEAIR_FAULT_BELT_SLIP},
+    {"FREEAIR_FAULT_PULLEY", "freeair_fault", "Motor pulley too small or flywheel too large: ratio times 1 - 0.4 s.", FREEAIR_FAULT_PULLEY},
+    {"FREEAIR_FAULT_LOW_VOLTAGE", "freeair_fault", "Voltage at the motor times 1 - 0.3 s.", FREEAIR_FAULT_LOW_VOLTAGE},
+    {"FREEAIR_FAULT_RUN_CAPACITOR", "freeair_fault", "Run capacitor weak: motor torque at given slip times 1 - 0.6 s.", FREEAIR_FAULT_RUN_CAPACITOR},
+    {"FREEAIR_FAULT_PRESSURE_SWITCH", "freeair_fault", "Switch acts late: error grows by 0.3 s of the gauge cut-out.", FREEAIR_FAULT_PRESSURE_SWITCH},
+    {"FREEAIR_FAULT_GAUGE", "freeair_fault", "Receiver gauge reads high: error grows by 0.3 s of the gauge cut-out.", FREEAIR_FAULT_GAUGE},
     {"FREEAIR_TYPE_DOUBLE", "freeair_type", "double", FREEAIR_TYPE_DOUBLE},
     {"FREEAIR_TYPE_INT32", "freeair_type", "int32_t", FREEAIR_TYPE_INT32},
     {"FREEAIR_TYPE_UINT32", "freeair_type", "uint32_t", FREEAIR_TYPE_UINT32},
@@ -432,6 +673,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {13, 10, 12, 9, 11, 7, 5, 6, 4, 8, 2, 3, 1, 0};
+const uint16_t freeair__functions_by_name[] = {13, 10, 12, 9, 11, 16, 17, 14, 15, 7, 5, 6, 4, 8, 2, 3, 1, 0};
 
-const uint16_t freeair__constants_by_name[] = {29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 0, 40, 42, 41, 39, 43, 33, 34, 36, 38, 37, 35, 30, 32, 31, 1, 3, 5, 2, 4};
+const uint16_t freeair__constants_by_name[] = {29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 54, 50, 52, 51, 41, 59, 40, 43, 45, 39, 36, 47, 46, 56, 38, 42, 44, 37, 35, 58, 55, 53, 48, 57, 49, 34, 33, 0, 67, 69, 68, 66, 70, 60, 61, 63, 65, 64, 62, 30, 32, 31, 1, 3, 5, 2, 4};
