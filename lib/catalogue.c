@@ -3,6 +3,7 @@
 
 #include "internal/describe.h"
 #include "internal/structure.h"
+#include "internal/text.h"
 
 size_t freeair_structure_count(void)
 {
@@ -73,7 +74,7 @@ size_t freeair_constant_find(const char *name)
   while (lo < hi) {
     size_t middle = lo + (hi - lo) / 2;
     size_t i = freeair__constants_by_name[middle];
-    int order = strcmp(name, freeair__constants[i].name);
+    int order = freeair__compare(name, freeair__constants[i].name);
     if (order == 0) return i;
     if (order < 0)
       hi = middle;

@@ -4,6 +4,7 @@
 #include "internal/check.h"
 #include "internal/describe.h"
 #include "internal/structure.h"
+#include "internal/text.h"
 
 size_t freeair_function_count(void)
 {
@@ -23,7 +24,7 @@ const freeair_function *freeair_function_find(const char *name)
   while (lo < hi) {
     size_t middle = lo + (hi - lo) / 2;
     const freeair_function *f = &freeair__functions[freeair__functions_by_name[middle]];
-    int order = strcmp(name, f->name);
+    int order = freeair__compare(name, f->name);
     if (order == 0) return f;
     if (order < 0)
       hi = middle;

@@ -2,8 +2,10 @@
 # SPDX-License-Identifier: MIT
 #
 # Writes sources.am, which Makefile.am includes: the files of every topic that
-# Makefile.am lists, spelt out as automake wants them. Run by autoreconf from the
-# top of the source tree, and by make when Makefile.am has changed.
+# Makefile.am lists, and the programs of the tests, spelt out as automake wants
+# them. Run by autoreconf from the top of the source tree, and by make when
+# Makefile.am has changed. After adding a test to a topic that is listed already,
+# run autoreconf.
 set -eu
 LC_ALL=C
 export LC_ALL
@@ -23,7 +25,7 @@ for file in lib/*.c; do
   echo "$topics" | grep -qx "$topic" || fail "$file: no floor in Makefile.am lists the topic $topic"
 done
 
-# list VARIABLE FILE...  appends those files that exist to a make variable.
+# list VARIABLE FILE...  appends those of the files that exist to a make variable.
 list()
 {
   variable=$1
@@ -33,17 +35,37 @@ list()
   done
 }
 
-# program PREFIX FILE...  makes a program of each file, and lists it in PREFIX.
-program()
+# programs VARIABLE FILE...  makes a program of each file, built and listed in
+# VARIABLE where the libraries are present whose headers the file includes.
+programs()
 {
   variable=$1
   shift
   for file in "$@"; do
-    if [ -f "$file" ]; then
-      name=${file%.c}
-      printf '%s += %s\n' "$variable" "$name"
-      printf '%s_SOURCES = %s\n' "$(printf %s "$name" | tr -c a-zA-Z0-9 _)" "$file"
-    fi
+    [ -f "$file" ] || continue
+    name=${file%.c}
+    canonical=$(printf %s "$name" | tr -c a-zA-Z0-9 _)
+    libraries=
+    condition=
+    end=
+    while read -r library header; do
+      if grep -q "^#include <$header" "$file"; then
+        libraries="$libraries \$(${library}_LIBS)"
+        condition="${condition}if HAVE_$library
+"
+        end="${end}endif
+"
+      fi
+    done <<LIBRARIES
+CHECK check\.h
+GSL gsl/
+SUNDIALS cvode/
+JANSSON jansson\.h
+LIBRARIES
+    printf '%s%s += %s\n%s' "$condition" "$variable" "$name" "$end"
+    printf 'EXTRA_PROGRAMS += %s\n' "$name"
+    printf '%s_SOURCES = %s\n' "$canonical" "$file"
+    printf '%s_LDADD = libfreeair.la%s -lm\n' "$canonical" "$libraries"
   done
 }
 
@@ -57,7 +79,21 @@ program()
   done
   list libfreeair_la_SOURCES lib/internal/*.h lib/internal/*.c lib/generated/*.h lib/generated/*.c
   list pkginclude_HEADERS include/freeair/*.h
-  list row_files tests/data/*.tsv
-  program unit_programs tests/unit/*.c
+  list EXTRA_DIST tests/data/*
+  programs unit_tests tests/unit/test_*.c
+  for file in tests/unit/*.c; do
+    case $file in */test_*) ;; *) programs check_PROGRAMS "$file" ;; esac
+  done
+  for file in tests/generated/*.c; do
+    [ -f "$file" ] || continue
+    if grep -q '^int main(' "$file"; then
+      programs generated_tests "$file"
+    else
+      list tests_libcompiled_la_SOURCES "$file"
+    fi
+  done
+  list EXTRA_DIST tests/generated/*.h tests/unit/*.h tests/reference/*.h
+  programs reference_tests tests/reference/*.c
+  programs bench_programs tests/bench/*.c
 } >sources.am.new
 mv -f sources.am.new sources.am

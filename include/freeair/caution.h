@@ -25,7 +25,7 @@ enum freeair_caution {
   FREEAIR_CAUTION_STORED_ENERGY = 4,   /**< A receiver under pressure stores energy like an explosive. */
   FREEAIR_CAUTION_RELIEF_VALVE = 8,    /**< Never plug, reset or weaken a relief valve. */
   FREEAIR_CAUTION_ROTATING = 16,       /**< Never run with the guard off; belts and flywheels seize hands. */
-  FREEAIR_CAUTION_VESSEL = 32,         /**< Vessels are judged by the authority's inspector, never by a calculation alone. */
+  FREEAIR_CAUTION_VESSEL = 32,         /**< Vessels are judged by an inspector under local codes, not by calculation. */
   FREEAIR_CAUTION_HOT = 64,            /**< Discharge parts burn; let them cool. */
   FREEAIR_CAUTION_CAPACITOR = 128,     /**< A capacitor stays charged after the power is off. */
   FREEAIR_CAUTION_LIVE = 256,          /**< Live electrical work is for qualified people under local rules. */

@@ -24,8 +24,8 @@
 #include <freeair/status.h>
 #include <freeair/version.h>
 #include <freeair/caution.h>
-#include <freeair/verdict.h>
 #include <freeair/units.h>
+#include <freeair/verdict.h>
 #include <freeair/atmosphere.h>
 #include <freeair/machine.h>
 #include <freeair/fault.h>

@@ -55,8 +55,7 @@ typedef struct freeair_machine {
                              @default{2 pi / hp_cylinders} */
   double lp_suction_area_m2; /**< Effective area of a fully open suction valve, first stage. @range{(0;1]}
                                   @default{piston area times mean piston speed / (50 m/s)} */
-  double lp_suction_leak_m2; /**< Effective area that stays open, either way, when it should be shut. @range{[0;1]}
-                                  @default{0} */
+  double lp_suction_leak_m2; /**< Effective area open, either way, when it should be shut. @range{[0;1]} @default{0} */
   double lp_suction_lift_pa; /**< Pressure difference at which it is fully open. @range{(0;1e7]}
                                   @default{3 % of the nominal suction pressure} */
   double lp_discharge_area_m2; /**< As above, discharge valve of the first stage. @range{(0;1]}
@@ -111,10 +110,8 @@ typedef struct freeair_machine {
   double heat_exponent; /**< Exponent b of the wall heat transfer Nu = a Re^b. @range{[0;1]} @default{0.7} */
   double gasket_breach_m2; /**< Opening between the first two cylinders: first of each stage, or the first two of a
                                 single stage. @range{[0;1]} @default{0} */
-  double lp_gasket_leak_m2; /**< Opening from the first cylinder of the first stage to outside. @range{[0;1]}
-                                 @default{0} */
-  double hp_gasket_leak_m2; /**< Opening from the first cylinder of the second stage to outside. @range{[0;1]}
-                                 @default{0} */
+  double lp_gasket_leak_m2; /**< Opening to outside, first cylinder of first stage. @range{[0;1]} @default{0} */
+  double hp_gasket_leak_m2; /**< Opening to outside, first cylinder of second stage. @range{[0;1]} @default{0} */
   double fmep_pa; /**< Friction mean effective pressure on all swept volumes. @range{[0;1e7]} @default{3e4} */
   double belt_efficiency; /**< Shaft power over motor power. @range{(0;1]} @default{0.95} */
   double belt_slip; /**< Share of the pump speed lost by slip of the belt. @range{[0;0.9]} @default{0} */
@@ -125,8 +122,7 @@ typedef struct freeair_machine {
   double motor_rated_v; /**< Rated voltage. @range{(0;1e5]} @default{230} */
   double motor_rated_w; /**< Rated shaft power of the motor. @range{(0;1e8]}
                              @default{1.1 times a closed-form estimate at cut_out_pa} */
-  double motor_torque_factor; /**< Torque at given slip and voltage over that of a sound motor. @range{(0;2]}
-                                   @default{1} */
+  double motor_torque_factor; /**< Torque over a sound motor's, same slip and voltage. @range{(0;2]} @default{1} */
   double receiver_m3; /**< Volume of the receiver. @range{(0;1e4]} @default{20 s of displacement} */
   double receiver_water_m3; /**< Volume of water in the receiver; less than receiver_m3. @range{[0;1e4]} @default{0} */
   double receiver_wall_j_k; /**< Heat capacity of the receiver wall. @range{(0;1e9]}
@@ -141,19 +137,16 @@ typedef struct freeair_machine {
                          @default{10.32 bar, single-stage 7.56 bar} */
   double cut_out_pa; /**< Pressure, absolute, at which the switch stops the pump. @range{(0;1e8]}
                           @default{13.08 bar, single-stage 9.63 bar} */
-  double switch_error_pa; /**< True pressure minus set pressure at which the switch acts. @range{[-1e7;1e7]}
-                               @default{0} */
+  double switch_error_pa; /**< True minus set pressure at which the switch acts. @range{[-1e7;1e7]} @default{0} */
   double gauge_error_pa; /**< Reading of the receiver gauge minus true pressure. @range{[-1e7;1e7]} @default{0} */
   double rated_delivery_m3_s; /**< Free air delivery on the nameplate. @range{(0;1000]} @default{none} */
   double rated_pa; /**< Receiver pressure, absolute, of that rating. @range{(0;1e8]} @default{cut_out_pa} */
   double gas_constant_j_kg_k; /**< Gas constant of the air. @range{(0;1e4]} @default{287.05} */
   double heat_capacity_ratio; /**< Heat capacity ratio of the air. @range{(1;1.7]} @default{1.4} */
   int32_t stages; /**< Number of stages. @range{[1;2]} @default{2} */
-  int32_t arrangement; /**< Arrangement of the cylinders. @choice{freeair_machine_arrangement}
-                            @default{FREEAIR_MACHINE_V} */
+  int32_t arrangement; /**< Of the cylinders. @choice{freeair_machine_arrangement} @default{FREEAIR_MACHINE_V} */
   int32_t lp_cylinders; /**< Equal cylinders of the first stage. @range{[1;4]} @default{1} */
-  int32_t hp_cylinders; /**< Equal cylinders of the second stage; ignored for a single stage. @range{[1;4]}
-                             @default{1} */
+  int32_t hp_cylinders; /**< Equal cylinders of the second stage. @range{[1;4]} @default{1} */
   int32_t lp_leaking_cylinders; /**< How many cylinders of the first stage, from the first, have its valve leaks; 0
                                      for all. @range{[0;4]} @default{0} */
   int32_t hp_leaking_cylinders; /**< The same of the second stage. @range{[0;4]} @default{0} */

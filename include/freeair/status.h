@@ -21,7 +21,7 @@ extern "C" {
 enum freeair_status {
   FREEAIR_OK = 0,                 /**< Computed. */
   FREEAIR_WARN_EXTRAPOLATED = 1,  /**< Computed, but outside the range the correlation was fitted to. */
-  FREEAIR_WARN_TRANSITION = 2,    /**< Computed, but in a regime between laminar and turbulent where no formula is sure. */
+  FREEAIR_WARN_TRANSITION = 2,    /**< Computed, but between laminar and turbulent flow, where no formula is sure. */
   FREEAIR_WARN_INCONSISTENT = 3,  /**< Computed, but the readings contradict one another. */
   FREEAIR_WARN_TRUNCATED = 4,     /**< Computed, but the caller's array was too short to hold every result. */
   FREEAIR_WARN_LIMIT = 5,         /**< Computed, but a recommended limit of the trade or of a standard is exceeded. */

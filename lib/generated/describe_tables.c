@@ -24,7 +24,7 @@ static const freeair_parameter fields_freeair_machine[] = {
     {"lp_spread_rad", "Lag between successive cylinders of the first stage.", "rad", "[-6.3;6.3]", "phase_rad for a single stage of two cylinders, else 2 pi / lp_cylinders", "", NULL, -6.3, 6.3, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 80u, sizeof(double), -1, -1},
     {"hp_spread_rad", "Lag between successive cylinders of the second stage.", "rad", "[-6.3;6.3]", "2 pi / hp_cylinders", "", NULL, -6.3, 6.3, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 88u, sizeof(double), -1, -1},
     {"lp_suction_area_m2", "Effective area of a fully open suction valve, first stage.", "m2", "(0;1]", "piston area times mean piston speed / (50 m/s)", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 96u, sizeof(double), -1, -1},
-    {"lp_suction_leak_m2", "Effective area that stays open, either way, when it should be shut.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 104u, sizeof(double), -1, -1},
+    {"lp_suction_leak_m2", "Effective area open, either way, when it should be shut.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 104u, sizeof(double), -1, -1},
     {"lp_suction_lift_pa", "Pressure difference at which it is fully open.", "Pa", "(0;1e7]", "3 % of the nominal suction pressure", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 112u, sizeof(double), -1, -1},
     {"lp_discharge_area_m2", "As above, discharge valve of the first stage.", "m2", "(0;1]", "piston area times mean piston speed / (60 m/s)", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 120u, sizeof(double), -1, -1},
     {"lp_discharge_leak_m2", "As above.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 128u, sizeof(double), -1, -1},
@@ -58,8 +58,8 @@ static const freeair_parameter fields_freeair_machine[] = {
     {"heat_coefficient", "Factor a of the wall heat transfer Nu = a Re^b.", "1", "[0;100]", "0.7", "", NULL, 0.0, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 352u, sizeof(double), -1, -1},
     {"heat_exponent", "Exponent b of the wall heat transfer Nu = a Re^b.", "1", "[0;1]", "0.7", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 360u, sizeof(double), -1, -1},
     {"gasket_breach_m2", "Opening between the first two cylinders: first of each stage, or the first two of a single stage.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 368u, sizeof(double), -1, -1},
-    {"lp_gasket_leak_m2", "Opening from the first cylinder of the first stage to outside.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 376u, sizeof(double), -1, -1},
-    {"hp_gasket_leak_m2", "Opening from the first cylinder of the second stage to outside.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 384u, sizeof(double), -1, -1},
+    {"lp_gasket_leak_m2", "Opening to outside, first cylinder of first stage.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 376u, sizeof(double), -1, -1},
+    {"hp_gasket_leak_m2", "Opening to outside, first cylinder of second stage.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 384u, sizeof(double), -1, -1},
     {"fmep_pa", "Friction mean effective pressure on all swept volumes.", "Pa", "[0;1e7]", "3e4", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 392u, sizeof(double), -1, -1},
     {"belt_efficiency", "Shaft power over motor power.", "1", "(0;1]", "0.95", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 400u, sizeof(double), -1, -1},
     {"belt_slip", "Share of the pump speed lost by slip of the belt.", "1", "[0;0.9]", "0", "", NULL, 0.0, 0.9, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 408u, sizeof(double), -1, -1},
@@ -68,7 +68,7 @@ static const freeair_parameter fields_freeair_machine[] = {
     {"motor_rated_slip", "Slip at rated power and voltage.", "1", "[0;0.3]", "0.035", "", NULL, 0.0, 0.3, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 432u, sizeof(double), -1, -1},
     {"motor_rated_v", "Rated voltage.", "V", "(0;1e5]", "230", "", NULL, 0.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 440u, sizeof(double), -1, -1},
     {"motor_rated_w", "Rated shaft power of the motor.", "W", "(0;1e8]", "1.1 times a closed-form estimate at cut_out_pa", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 448u, sizeof(double), -1, -1},
-    {"motor_torque_factor", "Torque at given slip and voltage over that of a sound motor.", "1", "(0;2]", "1", "", NULL, 0.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 456u, sizeof(double), -1, -1},
+    {"motor_torque_factor", "Torque over a sound motor's, same slip and voltage.", "1", "(0;2]", "1", "", NULL, 0.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 456u, sizeof(double), -1, -1},
     {"receiver_m3", "Volume of the receiver.", "m3", "(0;1e4]", "20 s of displacement", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 464u, sizeof(double), -1, -1},
     {"receiver_water_m3", "Volume of water in the receiver; less than receiver_m3.", "m3", "[0;1e4]", "0", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 472u, sizeof(double), -1, -1},
     {"receiver_wall_j_k", "Heat capacity of the receiver wall.", "J/K", "(0;1e9]", "1e4 J/(K m3) times receiver_m3 times cut_out_pa / (1 bar)", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 480u, sizeof(double), -1, -1},
@@ -78,16 +78,16 @@ static const freeair_parameter fields_freeair_machine[] = {
     {"demand_m3_s", "Air drawn from the receiver, as free air of the site.", "m3/s", "[0;1000]", "0", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 512u, sizeof(double), -1, -1},
     {"cut_in_pa", "Pressure, absolute, at which the switch starts the pump.", "Pa", "(0;1e8]", "10.32 bar, single-stage 7.56 bar", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 520u, sizeof(double), -1, -1},
     {"cut_out_pa", "Pressure, absolute, at which the switch stops the pump.", "Pa", "(0;1e8]", "13.08 bar, single-stage 9.63 bar", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 528u, sizeof(double), -1, -1},
-    {"switch_error_pa", "True pressure minus set pressure at which the switch acts.", "Pa", "[-1e7;1e7]", "0", "", NULL, -10000000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 536u, sizeof(double), -1, -1},
+    {"switch_error_pa", "True minus set pressure at which the switch acts.", "Pa", "[-1e7;1e7]", "0", "", NULL, -10000000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 536u, sizeof(double), -1, -1},
     {"gauge_error_pa", "Reading of the receiver gauge minus true pressure.", "Pa", "[-1e7;1e7]", "0", "", NULL, -10000000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 544u, sizeof(double), -1, -1},
     {"rated_delivery_m3_s", "Free air delivery on the nameplate.", "m3/s", "(0;1000]", "none", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 552u, sizeof(double), -1, -1},
     {"rated_pa", "Receiver pressure, absolute, of that rating.", "Pa", "(0;1e8]", "cut_out_pa", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 560u, sizeof(double), -1, -1},
     {"gas_constant_j_kg_k", "Gas constant of the air.", "J/(kg K)", "(0;1e4]", "287.05", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 568u, sizeof(double), -1, -1},
     {"heat_capacity_ratio", "Heat capacity ratio of the air.", "1", "(1;1.7]", "1.4", "", NULL, 1.0, 1.7, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 576u, sizeof(double), -1, -1},
     {"stages", "Number of stages.", "1", "[1;2]", "2", "", NULL, 1.0, 2.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 584u, sizeof(int32_t), -1, -1},
-    {"arrangement", "Arrangement of the cylinders.", "1", "", "FREEAIR_MACHINE_V", "freeair_machine_arrangement", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL, 588u, sizeof(int32_t), -1, -1},
+    {"arrangement", "Of the cylinders.", "1", "", "FREEAIR_MACHINE_V", "freeair_machine_arrangement", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL, 588u, sizeof(int32_t), -1, -1},
     {"lp_cylinders", "Equal cylinders of the first stage.", "1", "[1;4]", "1", "", NULL, 1.0, 4.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 592u, sizeof(int32_t), -1, -1},
-    {"hp_cylinders", "Equal cylinders of the second stage; ignored for a single stage.", "1", "[1;4]", "1", "", NULL, 1.0, 4.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 596u, sizeof(int32_t), -1, -1},
+    {"hp_cylinders", "Equal cylinders of the second stage.", "1", "[1;4]", "1", "", NULL, 1.0, 4.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 596u, sizeof(int32_t), -1, -1},
     {"lp_leaking_cylinders", "How many cylinders of the first stage, from the first, have its valve leaks; 0 for all.", "1", "[0;4]", "0", "", NULL, 0.0, 4.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 600u, sizeof(int32_t), -1, -1},
     {"hp_leaking_cylinders", "The same of the second stage.", "1", "[0;4]", "0", "", NULL, 0.0, 4.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 604u, sizeof(int32_t), -1, -1},
 };
@@ -110,71 +110,6 @@ static const freeair_machine_site initial_freeair_machine_site = FREEAIR_MACHINE
 
 static const freeair_structure structure_freeair_machine_site = {
     "freeair_machine_site", fields_freeair_machine_site, &initial_freeair_machine_site, sizeof(freeair_machine_site), 40u, 6u};
-
-static void loop_freeair_verdict_probability(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
-{
-  if (n == 0) return;
-  char *a0 = args[0];
-  char *a1 = args[1];
-  char *a2 = args[2];
-  char *a3 = args[3];
-  char *a4 = args[4];
-  for (size_t i = 0;;) {
-    int32_t s = freeair_verdict_probability(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
-    if (status != NULL) status[i] = s;
-    *errors += s < 0;
-    if (++i == n) return;
-    a0 += steps[0];
-    a1 += steps[1];
-    a2 += steps[2];
-    a3 += steps[3];
-    a4 += steps[4];
-  }
-}
-
-static const freeair_parameter parameters_freeair_verdict_probability[] = {
-    {"value", "Estimate.", "any", "(-inf;inf)", "", "", NULL, -INFINITY, INFINITY, FREEAIR_TYPE_DOUBLE, 0, 0u, sizeof(double), -1, -1},
-    {"uncertainty", "Standard uncertainty of the estimate, in the unit of value.", "any", "[0;inf)", "", "", NULL, 0.0, INFINITY, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(double), -1, -1},
-    {"lower", "Lower limit; -inf for none.", "any", "[-inf;inf)", "", "", NULL, -INFINITY, INFINITY, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(double), -1, -1},
-    {"upper", "Upper limit, above lower; inf for none.", "any", "(-inf;inf]", "", "", NULL, -INFINITY, INFINITY, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
-    {"probability", "Probability of conformance.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
-};
-
-static const int32_t statuses_freeair_verdict_probability[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
-
-static void loop_freeair_verdict_decide(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
-{
-  if (n == 0) return;
-  char *a0 = args[0];
-  char *a1 = args[1];
-  char *a2 = args[2];
-  char *a3 = args[3];
-  char *a4 = args[4];
-  char *a5 = args[5];
-  for (size_t i = 0;;) {
-    int32_t s = freeair_verdict_decide(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (int32_t *)(void *)a5);
-    if (status != NULL) status[i] = s;
-    *errors += s < 0;
-    if (++i == n) return;
-    a0 += steps[0];
-    a1 += steps[1];
-    a2 += steps[2];
-    a3 += steps[3];
-    a4 += steps[4];
-    a5 += steps[5];
-  }
-}
-
-static const freeair_parameter parameters_freeair_verdict_decide[] = {
-    {"value", "Estimate.", "any", "(-inf;inf)", "", "", NULL, -INFINITY, INFINITY, FREEAIR_TYPE_DOUBLE, 0, 0u, sizeof(double), -1, -1},
-    {"uncertainty", "Standard uncertainty of the estimate, in the unit of value.", "any", "[0;inf)", "", "", NULL, 0.0, INFINITY, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(double), -1, -1},
-    {"lower", "Lower limit; -inf for none.", "any", "[-inf;inf)", "", "", NULL, -INFINITY, INFINITY, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(double), -1, -1},
-    {"upper", "Upper limit, above lower; inf for none.", "any", "(-inf;inf]", "", "", NULL, -INFINITY, INFINITY, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
-    {"confidence", "Probability required of a firm verdict.", "1", "(0.5;1)", "", "", NULL, 0.5, 1.0, FREEAIR_TYPE_DOUBLE, 0, 0u, sizeof(double), -1, -1},
-    {"verdict", "The decision.", "1", "", "", "freeair_verdict", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
-};
-
-static const int32_t statuses_freeair_verdict_decide[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
 
 static void loop_freeair_units_is_gauge(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
@@ -353,6 +288,71 @@ static const freeair_parameter parameters_freeair_units_gauge_from_absolute[] = 
 };
 
 static const int32_t statuses_freeair_units_gauge_from_absolute[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_verdict_probability(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_verdict_probability(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_verdict_probability[] = {
+    {"value", "Estimate.", "any", "(-inf;inf)", "", "", NULL, -INFINITY, INFINITY, FREEAIR_TYPE_DOUBLE, 0, 0u, sizeof(double), -1, -1},
+    {"uncertainty", "Standard uncertainty of the estimate, in the unit of value.", "any", "[0;inf)", "", "", NULL, 0.0, INFINITY, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"lower", "Lower limit; -inf for none.", "any", "[-inf;inf)", "", "", NULL, -INFINITY, INFINITY, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"upper", "Upper limit, above lower; inf for none.", "any", "(-inf;inf]", "", "", NULL, -INFINITY, INFINITY, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"probability", "Probability of conformance.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_verdict_probability[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_verdict_decide(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_verdict_decide(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (int32_t *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_verdict_decide[] = {
+    {"value", "Estimate.", "any", "(-inf;inf)", "", "", NULL, -INFINITY, INFINITY, FREEAIR_TYPE_DOUBLE, 0, 0u, sizeof(double), -1, -1},
+    {"uncertainty", "Standard uncertainty of the estimate, in the unit of value.", "any", "[0;inf)", "", "", NULL, 0.0, INFINITY, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"lower", "Lower limit; -inf for none.", "any", "[-inf;inf)", "", "", NULL, -INFINITY, INFINITY, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"upper", "Upper limit, above lower; inf for none.", "any", "(-inf;inf]", "", "", NULL, -INFINITY, INFINITY, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"confidence", "Probability required of a firm verdict.", "1", "(0.5;1)", "", "", NULL, 0.5, 1.0, FREEAIR_TYPE_DOUBLE, 0, 0u, sizeof(double), -1, -1},
+    {"verdict", "The decision.", "1", "", "", "freeair_verdict", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_verdict_decide[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
 
 static void loop_freeair_atmosphere_pressure_from_altitude(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
@@ -568,8 +568,6 @@ static const freeair_parameter parameters_freeair_fault_apply[] = {
 static const int32_t statuses_freeair_fault_apply[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_UNSUPPORTED};
 
 const freeair_function freeair__functions[] = {
-    {"freeair_verdict_probability", "verdict", "Probability that a measured quantity lies within its limits.", "P = Phi((upper - value) / u) - Phi((lower - value) / u), Phi the standard normal distribution; evaluated in the tail where it is small. An infinite limit makes the requirement one-sided. u = 0 gives 0 or 1, a value on a limit counts as conforming.", "JCGM 106:2012, Evaluation of measurement data - The role of measurement uncertainty in conformity assessment, 7.2 to 7.4", parameters_freeair_verdict_probability, statuses_freeair_verdict_probability, loop_freeair_verdict_probability, 5u, 3u, 0},
-    {"freeair_verdict_decide", "verdict", "Guarded decision on a measured quantity against its limits.", "MEETS when the probability of conformance is at least the confidence, FAILS when it is at most one minus the confidence, else CANNOT_TELL. With one limit and confidence 0.95 this is a guard band of 1.645 standard uncertainties on either side.", "JCGM 106:2012, 8.3, guarded acceptance and guarded rejection", parameters_freeair_verdict_decide, statuses_freeair_verdict_decide, loop_freeair_verdict_decide, 6u, 3u, 0},
     {"freeair_units_is_gauge", "units", "Whether a symbol means a pressure above that of the surrounding air.", "table look-up. Symbols that say so: psig, barg, kPag, kgf/cm2g, inHg vac and their spellings. A plain psi or bar says neither; here it is absolute.", "definition", parameters_freeair_units_is_gauge, statuses_freeair_units_is_gauge, loop_freeair_units_is_gauge, 2u, 4u, 0},
     {"freeair_units_si_from", "units", "Value in coherent SI of a value in a unit.", "si = zero + value x factor, the factor exact by definition of the unit wherever it has an exact one. Temperatures are readings of a scale: 20 degC is 293.15 K. A gauge pressure stays a gauge pressure, in pascal: ask freeair_units_is_gauge() before you use it as an absolute one.", "NIST Special Publication 811, 2008 edition, Guide for the Use of the SI, Appendix B; ISO 80000", parameters_freeair_units_si_from, statuses_freeair_units_si_from, loop_freeair_units_si_from, 3u, 5u, 0},
     {"freeair_units_from_si", "units", "Value in a unit of a value in coherent SI.", "inverse of freeair_units_si_from().", "NIST Special Publication 811, 2008 edition, Guide for the Use of the SI, Appendix B; ISO 80000", parameters_freeair_units_from_si, statuses_freeair_units_from_si, loop_freeair_units_from_si, 3u, 5u, 0},
@@ -577,6 +575,8 @@ const freeair_function freeair__functions[] = {
     {"freeair_units_convert_difference", "units", "Difference in one unit of a difference in another.", "as freeair_units_convert(), but scales are compared by the size of their degrees alone: a difference of 1 degC is one of 1 K and of 1.8 degF. A difference between two gauge pressures is the same as that between the two absolute ones, so here gauge and absolute mix.", "NIST Special Publication 811, 2008 edition, Guide for the Use of the SI, 4.2.1.1 and Appendix B", parameters_freeair_units_convert_difference, statuses_freeair_units_convert_difference, loop_freeair_units_convert_difference, 4u, 6u, 0},
     {"freeair_units_absolute_from_gauge", "units", "Absolute pressure of a gauge reading.", "p = gauge + barometric. The barometer of the site, not of the sea: at 1500 m it reads about 85 kPa (freeair_atmosphere_pressure_from_altitude()).", "definition", parameters_freeair_units_absolute_from_gauge, statuses_freeair_units_absolute_from_gauge, loop_freeair_units_absolute_from_gauge, 3u, 4u, 0},
     {"freeair_units_gauge_from_absolute", "units", "Gauge reading of an absolute pressure.", "gauge = p - barometric; negative below the barometer.", "definition", parameters_freeair_units_gauge_from_absolute, statuses_freeair_units_gauge_from_absolute, loop_freeair_units_gauge_from_absolute, 3u, 3u, 0},
+    {"freeair_verdict_probability", "verdict", "Probability that a measured quantity lies within its limits.", "P = Phi((upper - value) / u) - Phi((lower - value) / u), Phi the standard normal distribution; evaluated in the tail where it is small. An infinite limit makes the requirement one-sided. u = 0 gives 0 or 1, a value on a limit counts as conforming.", "JCGM 106:2012, Evaluation of measurement data - The role of measurement uncertainty in conformity assessment, 7.2 to 7.4", parameters_freeair_verdict_probability, statuses_freeair_verdict_probability, loop_freeair_verdict_probability, 5u, 3u, 0},
+    {"freeair_verdict_decide", "verdict", "Guarded decision on a measured quantity against its limits.", "MEETS when the probability of conformance is at least the confidence, FAILS when it is at most one minus the confidence, else CANNOT_TELL. With one limit and confidence 0.95 this is a guard band of 1.645 standard uncertainties on either side.", "JCGM 106:2012, 8.3, guarded acceptance and guarded rejection", parameters_freeair_verdict_decide, statuses_freeair_verdict_decide, loop_freeair_verdict_decide, 6u, 3u, 0},
     {"freeair_atmosphere_pressure_from_altitude", "atmosphere", "Pressure of the standard atmosphere at a geopotential altitude.", "p = p0 (1 - L H / T0)^(g0 / (L R)), with p0 = 101325 Pa, T0 = 288.15 K, L = 0.0065 K/m, g0 = 9.80665 m/s2, R = 287.05287 J/(kg K). Troposphere only.", "ISO 2533:1975, Standard Atmosphere, 2.2; US Standard Atmosphere 1976, equation 33a", parameters_freeair_atmosphere_pressure_from_altitude, statuses_freeair_atmosphere_pressure_from_altitude, loop_freeair_atmosphere_pressure_from_altitude, 2u, 3u, 0},
     {"freeair_atmosphere_altitude_from_pressure", "atmosphere", "Geopotential altitude at which the standard atmosphere has a pressure.", "inverse of freeair_atmosphere_pressure_from_altitude, in closed form.", "ISO 2533:1975, Standard Atmosphere, 2.2, solved for altitude", parameters_freeair_atmosphere_altitude_from_pressure, statuses_freeair_atmosphere_altitude_from_pressure, loop_freeair_atmosphere_altitude_from_pressure, 2u, 3u, 0},
     {"freeair_atmosphere_temperature_from_altitude", "atmosphere", "Temperature of the standard atmosphere at a geopotential altitude.", "T = T0 - L H, T0 = 288.15 K, L = 0.0065 K/m. Troposphere only.", "ISO 2533:1975, Standard Atmosphere, 2.2", parameters_freeair_atmosphere_temperature_from_altitude, statuses_freeair_atmosphere_temperature_from_altitude, loop_freeair_atmosphere_temperature_from_altitude, 2u, 3u, 0},
@@ -600,7 +600,7 @@ const size_t freeair__n_structures = 2;
 const freeair__constant freeair__constants[] = {
     {"FREEAIR_OK", "freeair_status", "Computed.", FREEAIR_OK},
     {"FREEAIR_WARN_EXTRAPOLATED", "freeair_status", "Computed, but outside the range the correlation was fitted to.", FREEAIR_WARN_EXTRAPOLATED},
-    {"FREEAIR_WARN_TRANSITION", "freeair_status", "Computed, but in a regime between laminar and turbulent where no formula is sure.", FREEAIR_WARN_TRANSITION},
+    {"FREEAIR_WARN_TRANSITION", "freeair_status", "Computed, but between laminar and turbulent flow, where no formula is sure.", FREEAIR_WARN_TRANSITION},
     {"FREEAIR_WARN_INCONSISTENT", "freeair_status", "Computed, but the readings contradict one another.", FREEAIR_WARN_INCONSISTENT},
     {"FREEAIR_WARN_TRUNCATED", "freeair_status", "Computed, but the caller's array was too short to hold every result.", FREEAIR_WARN_TRUNCATED},
     {"FREEAIR_WARN_LIMIT", "freeair_status", "Computed, but a recommended limit of the trade or of a standard is exceeded.", FREEAIR_WARN_LIMIT},
@@ -619,7 +619,7 @@ const freeair__constant freeair__constants[] = {
     {"FREEAIR_CAUTION_STORED_ENERGY", "freeair_caution", "A receiver under pressure stores energy like an explosive.", FREEAIR_CAUTION_STORED_ENERGY},
     {"FREEAIR_CAUTION_RELIEF_VALVE", "freeair_caution", "Never plug, reset or weaken a relief valve.", FREEAIR_CAUTION_RELIEF_VALVE},
     {"FREEAIR_CAUTION_ROTATING", "freeair_caution", "Never run with the guard off; belts and flywheels seize hands.", FREEAIR_CAUTION_ROTATING},
-    {"FREEAIR_CAUTION_VESSEL", "freeair_caution", "Vessels are judged by the authority's inspector, never by a calculation alone.", FREEAIR_CAUTION_VESSEL},
+    {"FREEAIR_CAUTION_VESSEL", "freeair_caution", "Vessels are judged by an inspector under local codes, not by calculation.", FREEAIR_CAUTION_VESSEL},
     {"FREEAIR_CAUTION_HOT", "freeair_caution", "Discharge parts burn; let them cool.", FREEAIR_CAUTION_HOT},
     {"FREEAIR_CAUTION_CAPACITOR", "freeair_caution", "A capacitor stays charged after the power is off.", FREEAIR_CAUTION_CAPACITOR},
     {"FREEAIR_CAUTION_LIVE", "freeair_caution", "Live electrical work is for qualified people under local rules.", FREEAIR_CAUTION_LIVE},
@@ -673,6 +673,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {13, 10, 12, 9, 11, 16, 17, 14, 15, 7, 5, 6, 4, 8, 2, 3, 1, 0};
+const uint16_t freeair__functions_by_name[] = {13, 10, 12, 9, 11, 16, 17, 14, 15, 5, 3, 4, 2, 6, 0, 1, 8, 7};
 
 const uint16_t freeair__constants_by_name[] = {29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 54, 50, 52, 51, 41, 59, 40, 43, 45, 39, 36, 47, 46, 56, 38, 42, 44, 37, 35, 58, 55, 53, 48, 57, 49, 34, 33, 0, 67, 69, 68, 66, 70, 60, 61, 63, 65, 64, 62, 30, 32, 31, 1, 3, 5, 2, 4};
