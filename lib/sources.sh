@@ -48,6 +48,7 @@ programs()
     libraries=
     condition=
     end=
+    if grep -q '^#include "../rows/rows.h"' "$file"; then libraries=' tests/librows.la'; fi
     while read -r library header; do
       if grep -q "^#include <$header" "$file"; then
         libraries="$libraries \$(${library}_LIBS)"
@@ -65,7 +66,7 @@ LIBRARIES
     printf '%s%s += %s\n%s' "$condition" "$variable" "$name" "$end"
     printf 'EXTRA_PROGRAMS += %s\n' "$name"
     printf '%s_SOURCES = %s\n' "$canonical" "$file"
-    printf '%s_LDADD = libfreeair.la%s -lm\n' "$canonical" "$libraries"
+    printf '%s_LDADD =%s libfreeair.la -lm\n' "$canonical" "$libraries"
   done
 }
 
