@@ -3,9 +3,9 @@
 #
 # Writes sources.am, which Makefile.am includes: the files of every topic that
 # Makefile.am lists, and the programs of the tests, spelt out as automake wants
-# them. Run by autoreconf from the top of the source tree, and by make when
-# Makefile.am has changed. After adding a test to a topic that is listed already,
-# run autoreconf.
+# them; it also takes in examples/*/local.am. Run from the top of the source tree
+# by autoreconf, and by make when Makefile.am has changed: after adding a file to a
+# topic that is listed already, run autoreconf.
 set -eu
 LC_ALL=C
 export LC_ALL
@@ -59,6 +59,8 @@ programs()
       fi
     done <<LIBRARIES
 CHECK check\.h
+PTHREAD pthread\.h
+CSV csv\.h
 GSL gsl/
 SUNDIALS cvode/
 JANSSON jansson\.h
@@ -96,5 +98,12 @@ LIBRARIES
   list EXTRA_DIST tests/generated/*.h tests/unit/*.h tests/reference/*.h
   programs reference_tests tests/reference/*.c
   programs bench_programs tests/bench/*.c
+  for file in examples/*/local.am; do
+    if [ -f "$file" ]; then echo "include $file"; fi
+  done
+  # shellcheck disable=SC2046
+  find $(ls -d bindings doc examples 2>/dev/null) -type f ! -path '*/.*' ! -path '*/__pycache__/*' ! -path '*/build/*' ! -path '*.egg-info/*' \
+    ! -name '*.o' ! -name '*.lo' ! -name '*~' ! -name local.am | sort | sed 's/^/EXTRA_DIST += /'
 } >sources.am.new
-mv -f sources.am.new sources.am
+# Left as it is when nothing has changed, so that automake need not run again.
+if cmp -s sources.am.new sources.am; then rm -f sources.am.new; else mv -f sources.am.new sources.am; fi
