@@ -37,7 +37,8 @@
   X(ANGULAR_VELOCITY, "rad/s") X(CONDUCTANCE, "W/K") X(CONDUCTIVITY, "W/(m K)") X(PRESSURE_SLOPE, "Pa/s") \
   X(VISCOSITY, "Pa s") X(KINEMATIC_VISCOSITY, "m2/s") X(SONIC_CONDUCTANCE, "m3/(s Pa)")                   \
   X(SPECIFIC_VOLUME, "m3/kg") X(MASS_CONDUCTANCE, "kg/(s Pa)") X(TEMPERATURE_COEFFICIENT, "1/K")          \
-  X(RATE, "1/s") X(TEMPERATURE_SLOPE, "K/s") X(CONCENTRATION, "mol/m3") X(MOLAR_ENERGY, "J/mol")
+  X(RATE, "1/s") X(TEMPERATURE_SLOPE, "K/s") X(CONCENTRATION, "mol/m3") X(MOLAR_ENERGY, "J/mol")          \
+  X(HEAT_CAPACITY, "J/K")
 
 #define KIND_NAME(name, symbol) name,
 #define KIND_SYMBOL(name, symbol) symbol,
@@ -79,6 +80,7 @@ static const struct unit coherent[] = {
     U(ONE, "", 1, 1, "", "", "")
     T("K", 1, 1, 273.15, 0.0, TRUE_ZERO, "", "", "")
 };
+
 static const struct unit units[] = {
     U(ONE, "1", 1, 1, "one", "", "")
     U(ONE, "%", 1, 100, "percent", "", "%rh;% rh;percent;pct")
@@ -120,11 +122,12 @@ static const struct unit units[] = {
     G("Pag", 1, 1, "pascal, gauge", "Pa(g);Pa g;Pa gauge", "")
     G("kPag", 1000, 1, "kilopascal, gauge", "", "kpag;kpa(g);kpa g;kpa gauge")
     G("MPag", 1e6, 1, "megapascal, gauge", "MPa(g);MPa g;MPa gauge;Mpag;Mpa(g)", "")
-    G("barg", 1e5, 1, "bar, gauge", "", "barg;bar(g);bar g;bar gauge;bar(gauge);bar(e);bar e;baru;bar u")
+    G("barg", 1e5, 1, "bar, gauge", "bar\xC3\xBC;bar(\xC3\xBC);bar \xC3\xBC",
+      "barg;bar(g);bar g;bar gauge;bar(gauge);bar(e);bar e")
     G("mbarg", 100, 1, "millibar, gauge", "mBarg;mbar(g);mbar g;mbar gauge", "")
     G("psig", LBF, INCH2, "pound-force per square inch, gauge", "",
       "psig;psi(g);psi g;psi gauge;psi(gauge);lbf/in2g;lb/in2g;lbf/in2(g)")
-    G("kgf/cm2g", GN * 1e4, 1, "kilogram-force per square centimetre, gauge", "atu;atg",
+    G("kgf/cm2g", GN * 1e4, 1, "kilogram-force per square centimetre, gauge", "atu;at\xC3\xBC;atg",
       "kgf/cm2g;kg/cm2g;kgf/cm2(g);kg/cm2(g);kgf/cm2 g;kg/cm2 g")
     G("inHg vac", -MMHG * 25.4, 1, "inch of mercury of vacuum, below the barometer", "\"Hg vac",
       "inhg vac;in hg vac;inhg vacuum;in hg vacuum;inhgv;inhg(vac)")
@@ -149,7 +152,7 @@ static const struct unit units[] = {
     U(LENGTH, "ft", FOOT, 1, "foot", "'", "ft;foot;feet")
     U(LENGTH, "yd", FOOT * 3, 1, "yard", "", "yd;yard;yards")
     U(LENGTH, "mi", MILE, 1, "mile", "", "mi;mile;miles")
-    U(LENGTH, "mil", INCH, 1000, "thousandth of an inch", "", "mil;mils;thou")
+    U(LENGTH, "mil", INCH, 1000, "thousandth of an inch", "", "mil;mils;thou;thousandth;thousandths")
     U(AREA, "m2", 1, 1, "square metre", "", "sq m;sqm")
     U(AREA, "cm2", 1, 1e4, "square centimetre", "", "cm2;sq cm")
     U(AREA, "mm2", 1, 1e6, "square millimetre", "", "sq mm;sqmm")
@@ -157,7 +160,7 @@ static const struct unit units[] = {
     U(AREA, "ft2", FOOT2, 1, "square foot", "", "ft2;sq ft;sqft;square foot;square feet")
     U(AREA, "cmil", PI * INCH2, 4e6, "circular mil", "", "cmil;circular mil")
     U(AREA, "kcmil", PI * INCH2, 4e3, "thousand circular mils", "MCM", "kcmil")
-    U(VOLUME, "m3", 1, 1, "cubic metre", "cbm", "cu m;cubic metre;cubic meter")
+    U(VOLUME, "m3", 1, 1, "cubic metre", "", "m3;cbm;cu m;cubic metre;cubic meter")
     U(VOLUME, "L", 1, 1000, "litre", "", "l;dm3;litre;liter;litres;liters;ltr")
     U(VOLUME, "hL", 1, 10, "hectolitre", "hl", "")
     U(VOLUME, "mL", 1, 1e6, "millilitre", "ml", "cm3;cc;ccm;cu cm")
@@ -174,18 +177,19 @@ static const struct unit units[] = {
     U(VOLUME, "fl oz", GALLON, 128, "fluid ounce, US", "", "fl oz;floz;us fl oz")
 
     U(VOLUME_FLOW, "m3/s", 1, 1, "cubic metre per second", "", "")
-    U(VOLUME_FLOW, "m3/min", 1, 60, "cubic metre per minute", "", "m3/min;cu m/min;cbm/min")
-    U(VOLUME_FLOW, "m3/h", 1, 3600, "cubic metre per hour", "cmh", "m3/h;m3/hr;cu m/h;cbm/h")
+    U(VOLUME_FLOW, "m3/min", 1, 60, "cubic metre per minute", "", "m3/min;cu m/min;cbm/min;m3/min fad")
+    U(VOLUME_FLOW, "m3/h", 1, 3600, "cubic metre per hour", "cmh", "m3/h;m3/hr;cu m/h;cbm/h;m3/h fad")
     U(VOLUME_FLOW, "m3/d", 1, 86400, "cubic metre per day", "", "m3/day")
-    U(VOLUME_FLOW, "L/s", 1, 1000, "litre per second", "", "l/s;l/sec;lps;dm3/s;litres/s;liters/s")
-    U(VOLUME_FLOW, "L/min", 1, 6e4, "litre per minute", "", "l/min;lpm;dm3/min;ltr/min;litres/min;liters/min")
+    U(VOLUME_FLOW, "L/s", 1, 1000, "litre per second", "", "l/s;l/sec;lps;dm3/s;litres/s;liters/s;l/s fad")
+    U(VOLUME_FLOW, "L/min", 1, 6e4, "litre per minute", "", "l/min;lpm;dm3/min;ltr/min;litres/min;liters/min;l/min fad")
     U(VOLUME_FLOW, "L/h", 1, 3.6e6, "litre per hour", "", "l/h;l/hr;lph;dm3/h")
     U(VOLUME_FLOW, "mL/s", 1, 1e6, "millilitre per second", "ml/s", "cm3/s;cc/s;cc/sec")
     U(VOLUME_FLOW, "mL/min", 1, 6e7, "millilitre per minute", "ml/min", "cm3/min;cc/min;ccm/min")
     U(VOLUME_FLOW, "cfm", FOOT3, 60, "cubic foot per minute", "",
       "cfm;ft3/min;cu ft/min;cuft/min;cubic feet per minute")
     U(VOLUME_FLOW, "acfm", FOOT3, 60, "cubic foot per minute, at the state there", "", "acfm")
-    U(VOLUME_FLOW, "icfm", FOOT3, 60, "cubic foot per minute, at the inlet's state", "", "icfm")
+    U(VOLUME_FLOW, "icfm", FOOT3, 60, "cubic foot per minute, at the inlet's state", "",
+      "icfm;cfm fad;cfm free air;cfm(fad)")
     U(VOLUME_FLOW, "ft3/s", FOOT3, 1, "cubic foot per second", "", "ft3/s;cfs;cu ft/s")
     U(VOLUME_FLOW, "ft3/h", FOOT3, 3600, "cubic foot per hour", "", "ft3/h;ft3/hr;cfh;cu ft/h;cu ft/hr;acfh")
     U(VOLUME_FLOW, "in3/min", INCH3, 60, "cubic inch per minute", "", "in3/min;cu in/min")
@@ -229,7 +233,7 @@ static const struct unit units[] = {
     U(TIME, "min", 60, 1, "minute", "", "min;mins;minute;minutes")
     U(TIME, "h", 3600, 1, "hour", "", "hr;hrs;hour;hours")
     U(TIME, "d", 86400, 1, "day", "", "day;days")
-    U(RATE, "1/s", 1, 1, "per second", "", "1/s;/s;per second")
+    U(RATE, "1/s", 1, 1, "per second", "", "1/s;/s;s 1;per second")
     U(RATE, "1/min", 1, 60, "per minute", "", "1/min;/min;per minute")
     U(RATE, "1/h", 1, 3600, "per hour", "", "1/h;1/hr;/h;/hr;per hour;starts/h;starts/hr")
     U(VELOCITY, "m/s", 1, 1, "metre per second", "", "m/s;m/sec")
@@ -262,12 +266,12 @@ static const struct unit units[] = {
     U(TORQUE, "lbf in", LBF * INCH, 1, "pound-force inch", "", "lbf in;lb in;lbs in;lbfin;lbin;in lb;in lbs;inlb;inlbs")
     U(TORQUE, "ozf in", LBF * INCH, 16, "ounce-force inch", "", "ozf in;oz in;ozin")
 
-    U(POWER, "W", 1, 1, "watt", "J/s", "watt;watts")
+    U(POWER, "W", 1, 1, "watt", "J/s", "w;watt;watts")
     U(POWER, "kW", 1000, 1, "kilowatt", "", "kw;kilowatt;kilowatts")
     U(POWER, "MW", 1e6, 1, "megawatt", "", "")
     U(POWER, "mW", 1, 1000, "milliwatt", "", "")
     U(POWER, "hp", HP, 1, "horsepower, mechanical (550 ft lbf/s)", "", "hp;bhp;hp(i);hp(mech);horsepower")
-    U(POWER, "hp(M)", HP_METRIC, 1, "horsepower, metric (75 kgf m/s)", "PS;CV;cv",
+    U(POWER, "hp(M)", HP_METRIC, 1, "horsepower, metric (75 kgf m/s)", "PS;CV;cv;ch",
       "hp(m);hp m;metric hp;hp metric;hp(metric)")
     U(POWER, "hp(E)", 746, 1, "horsepower, electric", "", "hp(e);hp e;electric hp;hp(electric)")
     U(POWER, "ft lbf/s", LBF * FOOT, 1, "foot pound-force per second", "", "ft lbf/s;ft lb/s")
@@ -288,7 +292,7 @@ static const struct unit units[] = {
     U(ENERGY, "kWh", 3.6e6, 1, "kilowatt hour", "kW h", "kwh;kw h;kw hr;kwhr")
     U(ENERGY, "MWh", 3.6e9, 1, "megawatt hour", "MW h", "")
     U(ENERGY, "hp h", HP * 3600, 1, "horsepower hour, mechanical", "", "hp h;hp hr;hph")
-    U(ENERGY, "cal", CAL, 1, "calorie (IT)", "", "cal")
+    U(ENERGY, "cal", CAL, 1, "calorie (IT)", "", "")
     U(ENERGY, "kcal", CAL * 1000, 1, "kilocalorie (IT)", "", "kcal")
     U(ENERGY, "Btu", BTU, 1, "British thermal unit (IT)", "", "btu")
     U(ENERGY, "ft lbf", LBF * FOOT, 1, "foot pound-force", "", "ft lbf;ft lb;ftlbf;ftlb")
@@ -333,7 +337,7 @@ static const struct unit units[] = {
     U(CURRENT, "mA", 1, 1000, "milliampere", "", "milliamp;milliamps")
     U(CURRENT, "uA", 1, 1e6, "microampere", "", "")
     U(CAPACITANCE, "F", 1, 1, "farad", "", "farad;farads")
-    U(CAPACITANCE, "uF", 1, 1e6, "microfarad", "", "uf;ufd;mfd;microfarad;microfarads")
+    U(CAPACITANCE, "uF", 1, 1e6, "microfarad", "", "uf;ufd;mfd;mike;mikes;microfarad;microfarads")
     U(CAPACITANCE, "nF", 1, 1e9, "nanofarad", "", "nf")
     U(CAPACITANCE, "pF", 1, 1e12, "picofarad", "", "pf")
     U(RESISTANCE, "ohm", 1, 1, "ohm", "", "ohm;ohms")
@@ -348,8 +352,7 @@ static const struct unit units[] = {
     U(FREQUENCY, "kHz", 1000, 1, "kilohertz", "", "khz")
     U(FREQUENCY, "MHz", 1e6, 1, "megahertz", "", "")
     U(SPEED, "rev/s", 1, 1, "revolution per second", "", "rev/s;rps;r/s")
-    U(SPEED, "rpm", 1, 60, "revolution per minute", "", "rpm;rev/min;r/min;revs/min")
-    U(SPEED, "rad/s", 1, 2 * PI, "radian per second", "", "")
+    U(SPEED, "rpm", 1, 60, "revolution per minute", "", "rpm;rev/min;r/min;revs/min;1/min;min 1")
     U(ANGLE, "rad", 1, 1, "radian", "", "rad;radian;radians")
     U(ANGLE, "deg", PI, 180, "degree of angle", "", "deg;degree;degrees")
     U(ANGLE, "rev", 2 * PI, 1, "revolution", "", "rev;turn;turns")
@@ -378,6 +381,10 @@ static const struct unit units[] = {
     U(TEMPERATURE_COEFFICIENT, "%/K", 1, 100, "percent per kelvin", "%/degC;%/C", "")
     U(TEMPERATURE_COEFFICIENT, "ppm/K", 1, 1e6, "part per million per kelvin", "ppm/degC;ppm/C", "")
 
+    U(HEAT_CAPACITY, "J/K", 1, 1, "joule per kelvin", "J/degC", "")
+    U(HEAT_CAPACITY, "kJ/K", 1000, 1, "kilojoule per kelvin", "kJ/degC", "")
+    U(HEAT_CAPACITY, "Btu/degF", BTU * 9, 5, "British thermal unit (IT) per degree Fahrenheit", "",
+      "btu/degf;btu/f;btu/degr")
     U(CONDUCTANCE, "W/K", 1, 1, "watt per kelvin", "W/degC", "")
     U(CONDUCTANCE, "kW/K", 1000, 1, "kilowatt per kelvin", "kW/degC", "")
     U(CONDUCTANCE, "Btu/(h degF)", BTU * 9, 3600 * 5, "British thermal unit (IT) per hour degree Fahrenheit", "",
@@ -408,6 +415,7 @@ static const struct unit units[] = {
 
     /* Second readings: what the symbol means when the other unit says so */
     T("degF", 5, 9, 32.0, -459.67, OWN_SCALE, "degree Fahrenheit", "F;f", "degf;deg f;fahrenheit;deg fahrenheit")
+    U(SPEED, "rad/s", 1, 2 * PI, "radian per second, as a speed of revolution", "", "")
     U(FORCE, "lb", LBF, 1, "pound, for pound-force", "#", "lb;lbs;pound;pounds")
     U(FORCE, "kg", GN, 1, "kilogram, for kilogram-force", "", "kg;kgs")
     U(FORCE, "oz", LBF, 16, "ounce, for ounce-force", "", "oz;ounce;ounces")
@@ -442,6 +450,9 @@ static const struct {
     {"\xE2\x84\xA6", "ohm"},      /* ohm sign */
     {"\xC2\xB2", "2"},            /* superscript two */
     {"\xC2\xB3", "3"},            /* superscript three */
+    {"\xC2\xB9", "1"},            /* superscript one */
+    {"\xE2\x81\xBB", " "},        /* superscript minus, as in min-1 */
+    {"\xE2\x82\x82", "2"},        /* subscript two */
     {"\xC2\xB7", " "},            /* middle dot */
     {"\xE2\x8B\x85", " "},        /* dot operator */
     {"\xC3\x97", " "},            /* multiplication sign */
@@ -470,34 +481,35 @@ static int begins_with(const char *s, const char *prefix)
 }
 
 /* Appends to the canonical spelling: one blank at most, none at the start, after
- * '/' and '(' or before '/', '(' and ')'. False when the buffer is full. */
+ * '/', '(' and '"' or before '/', '(' and ')'. False when the buffer is full. */
 static int append(char *out, size_t *n, char c)
 {
-  if (c == ' ' && (*n == 0 || out[*n - 1] == ' ' || out[*n - 1] == '/' || out[*n - 1] == '(')) return 1;
+  if (c == ' ' && (*n == 0 || out[*n - 1] == ' ' || out[*n - 1] == '/' || out[*n - 1] == '(' || out[*n - 1] == '"'))
+    return 1;
   if ((c == '/' || c == '(' || c == ')') && *n > 0 && out[*n - 1] == ' ') (*n)--;
   if (*n + 1 >= LONGEST) return 0;
   out[(*n)++] = c;
   return 1;
 }
 
-/* Canonical spelling of a symbol; empty when it is too long to be one. */
-static void canonical(const char *symbol, char *out)
+/* Canonical spelling of a symbol; false when it is empty or too long to be one. */
+static int canonical(const char *symbol, char *out)
 {
   size_t n = 0;
-  out[0] = '\0';
   while (*symbol != '\0') {
     size_t i = 0;
     while (i < FREEAIR__COUNT(signs) && !begins_with(symbol, signs[i].sign)) i++;
     if (i < FREEAIR__COUNT(signs)) {
       for (const char *r = signs[i].reading; *r != '\0'; r++)
-        if (!append(out, &n, *r)) return;
+        if (!append(out, &n, *r)) return 0;
       symbol += length_of(signs[i].sign);
     } else if (!append(out, &n, *symbol++)) {
-      return;
+      return 0;
     }
   }
   if (n > 0 && out[n - 1] == ' ') n--;
   out[n] = '\0';
+  return n > 0;
 }
 
 static char lower(char c)
@@ -536,9 +548,7 @@ struct reading {
 
 static int32_t look_up(const char *symbol, struct reading *reading)
 {
-  canonical(symbol, reading->symbol);
-  reading->first = FREEAIR__COUNT(units);
-  if (reading->symbol[0] == '\0') return FREEAIR_ERR_NOT_FOUND;
+  if (!canonical(symbol, reading->symbol)) return FREEAIR_ERR_NOT_FOUND;
   reading->first = next_reading(reading->symbol, 0);
   if (reading->first < FREEAIR__COUNT(units)) return FREEAIR_OK;
   return listed(referred, reading->symbol, 1) ? FREEAIR_ERR_UNSUPPORTED : FREEAIR_ERR_NOT_FOUND;

@@ -28,8 +28,6 @@ extern "C" {
  * with FREEAIR_ERR_UNSUPPORTED; the reference topic converts such flows. The
  * units acfm and icfm have the size of cfm: which foot of air is meant is, again,
  * a matter of the reference topic.
- *
- * Vessels and live pipes are never opened on a converted figure alone.
  * @{
  */
 
