@@ -12,6 +12,7 @@ import pathlib
 import sys
 
 import emit_c
+import emit_python
 import extract
 
 
@@ -31,6 +32,9 @@ def outputs(srcdir):
         "lib/generated/describe_tables.c": emit_c.tables(api),
         "lib/generated/freeair.map": emit_c.symbol_map(api),
         "tests/generated/redeclare.c": emit_c.redeclare(api),
+        "bindings/python/src/freeair/_generated.py": emit_python.module(api),
+        "bindings/python/src/freeair/_generated.pyi": emit_python.stub(api),
+        "bindings/python/src/freeair/_version.py": emit_python.version(api),
     }
 
 

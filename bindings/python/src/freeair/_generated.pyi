@@ -1,0 +1,278 @@
+# SPDX-License-Identifier: MIT
+# Written by bindings/generate; do not edit.
+from typing import Any, NamedTuple, Sequence as _Sequence, Union, overload
+
+from ._runtime import Structure
+
+_Array = Any  # anything NumPy makes an array of
+
+OK: int
+WARN_EXTRAPOLATED: int
+WARN_TRANSITION: int
+WARN_INCONSISTENT: int
+WARN_TRUNCATED: int
+WARN_LIMIT: int
+ERR_NULL: int
+ERR_DOMAIN: int
+ERR_NO_SOLUTION: int
+ERR_NO_CONVERGENCE: int
+ERR_OVERFLOW: int
+ERR_VERSION: int
+ERR_DATA: int
+ERR_NOT_FOUND: int
+ERR_DIMENSION: int
+ERR_UNSUPPORTED: int
+CAUTION_ISOLATE: int
+CAUTION_DEPRESSURISE: int
+CAUTION_STORED_ENERGY: int
+CAUTION_RELIEF_VALVE: int
+CAUTION_ROTATING: int
+CAUTION_VESSEL: int
+CAUTION_HOT: int
+CAUTION_CAPACITOR: int
+CAUTION_LIVE: int
+CAUTION_OIL_MIST: int
+CAUTION_LIFTING: int
+CAUTION_PROTECTION: int
+CAUTION_BREATHING: int
+CAUTION_BLOWING: int
+VERDICT_CANNOT_TELL: int
+VERDICT_MEETS: int
+VERDICT_FAILS: int
+MACHINE_V: int
+MACHINE_SIDE_BY_SIDE: int
+FAULT_NONE: int
+FAULT_INTAKE_FILTER: int
+FAULT_LP_SUCTION_VALVE: int
+FAULT_LP_DISCHARGE_VALVE: int
+FAULT_HP_SUCTION_VALVE: int
+FAULT_HP_DISCHARGE_VALVE: int
+FAULT_GASKET_BETWEEN: int
+FAULT_LP_GASKET_OUTSIDE: int
+FAULT_HP_GASKET_OUTSIDE: int
+FAULT_LP_RINGS: int
+FAULT_HP_RINGS: int
+FAULT_INTERSTAGE_LEAK: int
+FAULT_INTERCOOLER_FOULED: int
+FAULT_RELIEF_WEAK: int
+FAULT_UNLOADER_LEAK: int
+FAULT_CHECK_VALVE: int
+FAULT_DOWNSTREAM_LEAK: int
+FAULT_DEMAND: int
+FAULT_RECEIVER_WATER: int
+FAULT_BELT_SLIP: int
+FAULT_PULLEY: int
+FAULT_LOW_VOLTAGE: int
+FAULT_RUN_CAPACITOR: int
+FAULT_PRESSURE_SWITCH: int
+FAULT_GAUGE: int
+TYPE_DOUBLE: int
+TYPE_INT32: int
+TYPE_UINT32: int
+TYPE_SIZE: int
+TYPE_TEXT: int
+TYPE_STRUCTURE: int
+PARAMETER_OUTPUT: int
+PARAMETER_ARRAY: int
+PARAMETER_OPTIONAL: int
+PARAMETER_LOWER_CLOSED: int
+PARAMETER_UPPER_CLOSED: int
+
+class Machine(Structure):
+    speed_rev_s: float
+    lp_bore_m: float
+    hp_bore_m: float
+    lp_stroke_m: float
+    hp_stroke_m: float
+    rod_ratio: float
+    lp_clearance: float
+    hp_clearance: float
+    phase_rad: float
+    lp_spread_rad: float
+    hp_spread_rad: float
+    lp_suction_area_m2: float
+    lp_suction_leak_m2: float
+    lp_suction_lift_pa: float
+    lp_discharge_area_m2: float
+    lp_discharge_leak_m2: float
+    lp_discharge_lift_pa: float
+    hp_suction_area_m2: float
+    hp_suction_leak_m2: float
+    hp_suction_lift_pa: float
+    hp_discharge_area_m2: float
+    hp_discharge_leak_m2: float
+    hp_discharge_lift_pa: float
+    check_valve_area_m2: float
+    check_valve_leak_m2: float
+    check_valve_lift_pa: float
+    filter_area_m2: float
+    plenum_m3: float
+    intercooler_m3: float
+    intercooler_ua_w_k: float
+    intercooler_area_m2: float
+    relief_set_pa: float
+    relief_area_m2: float
+    intercooler_leak_m2: float
+    line_m3: float
+    line_ua_w_k: float
+    unloader_leak_m2: float
+    lp_wall_ua_w_k: float
+    hp_wall_ua_w_k: float
+    suction_ua_w_k: float
+    lp_ring_area_m2: float
+    hp_ring_area_m2: float
+    crankcase_k: float
+    heat_coefficient: float
+    heat_exponent: float
+    gasket_breach_m2: float
+    lp_gasket_leak_m2: float
+    hp_gasket_leak_m2: float
+    fmep_pa: float
+    belt_efficiency: float
+    belt_slip: float
+    pulley_ratio: float
+    motor_synchronous_rev_s: float
+    motor_rated_slip: float
+    motor_rated_v: float
+    motor_rated_w: float
+    motor_torque_factor: float
+    receiver_m3: float
+    receiver_water_m3: float
+    receiver_wall_j_k: float
+    receiver_gas_ua_w_k: float
+    receiver_wall_ua_w_k: float
+    downstream_leak_m2: float
+    demand_m3_s: float
+    cut_in_pa: float
+    cut_out_pa: float
+    switch_error_pa: float
+    gauge_error_pa: float
+    rated_delivery_m3_s: float
+    rated_pa: float
+    gas_constant_j_kg_k: float
+    heat_capacity_ratio: float
+    stages: int
+    arrangement: int
+    lp_cylinders: int
+    hp_cylinders: int
+    lp_leaking_cylinders: int
+    hp_leaking_cylinders: int
+    def __init__(self, *, speed_rev_s: float | None = ..., lp_bore_m: float | None = ..., hp_bore_m: float | None = ..., lp_stroke_m: float | None = ..., hp_stroke_m: float | None = ..., rod_ratio: float | None = ..., lp_clearance: float | None = ..., hp_clearance: float | None = ..., phase_rad: float | None = ..., lp_spread_rad: float | None = ..., hp_spread_rad: float | None = ..., lp_suction_area_m2: float | None = ..., lp_suction_leak_m2: float | None = ..., lp_suction_lift_pa: float | None = ..., lp_discharge_area_m2: float | None = ..., lp_discharge_leak_m2: float | None = ..., lp_discharge_lift_pa: float | None = ..., hp_suction_area_m2: float | None = ..., hp_suction_leak_m2: float | None = ..., hp_suction_lift_pa: float | None = ..., hp_discharge_area_m2: float | None = ..., hp_discharge_leak_m2: float | None = ..., hp_discharge_lift_pa: float | None = ..., check_valve_area_m2: float | None = ..., check_valve_leak_m2: float | None = ..., check_valve_lift_pa: float | None = ..., filter_area_m2: float | None = ..., plenum_m3: float | None = ..., intercooler_m3: float | None = ..., intercooler_ua_w_k: float | None = ..., intercooler_area_m2: float | None = ..., relief_set_pa: float | None = ..., relief_area_m2: float | None = ..., intercooler_leak_m2: float | None = ..., line_m3: float | None = ..., line_ua_w_k: float | None = ..., unloader_leak_m2: float | None = ..., lp_wall_ua_w_k: float | None = ..., hp_wall_ua_w_k: float | None = ..., suction_ua_w_k: float | None = ..., lp_ring_area_m2: float | None = ..., hp_ring_area_m2: float | None = ..., crankcase_k: float | None = ..., heat_coefficient: float | None = ..., heat_exponent: float | None = ..., gasket_breach_m2: float | None = ..., lp_gasket_leak_m2: float | None = ..., hp_gasket_leak_m2: float | None = ..., fmep_pa: float | None = ..., belt_efficiency: float | None = ..., belt_slip: float | None = ..., pulley_ratio: float | None = ..., motor_synchronous_rev_s: float | None = ..., motor_rated_slip: float | None = ..., motor_rated_v: float | None = ..., motor_rated_w: float | None = ..., motor_torque_factor: float | None = ..., receiver_m3: float | None = ..., receiver_water_m3: float | None = ..., receiver_wall_j_k: float | None = ..., receiver_gas_ua_w_k: float | None = ..., receiver_wall_ua_w_k: float | None = ..., downstream_leak_m2: float | None = ..., demand_m3_s: float | None = ..., cut_in_pa: float | None = ..., cut_out_pa: float | None = ..., switch_error_pa: float | None = ..., gauge_error_pa: float | None = ..., rated_delivery_m3_s: float | None = ..., rated_pa: float | None = ..., gas_constant_j_kg_k: float | None = ..., heat_capacity_ratio: float | None = ..., stages: int | None = ..., arrangement: int | None = ..., lp_cylinders: int | None = ..., hp_cylinders: int | None = ..., lp_leaking_cylinders: int | None = ..., hp_leaking_cylinders: int | None = ...) -> None: ...
+
+class MachineSite(Structure):
+    barometric_pa: float
+    ambient_k: float
+    humidity: float
+    supply_v: float
+    def __init__(self, *, barometric_pa: float | None = ..., ambient_k: float | None = ..., humidity: float | None = ..., supply_v: float | None = ...) -> None: ...
+
+def units_is_gauge(*, symbol: str) -> int: ...
+
+@overload
+def units_si_from(*, value: float, symbol: str) -> float: ...
+@overload
+def units_si_from(*, value: _Array, symbol: str) -> Any: ...
+
+@overload
+def units_from_si(*, si: float, symbol: str) -> float: ...
+@overload
+def units_from_si(*, si: _Array, symbol: str) -> Any: ...
+
+@overload
+def units_convert(*, value: float, from_: str, to: str) -> float: ...
+@overload
+def units_convert(*, value: _Array, from_: str, to: str) -> Any: ...
+
+@overload
+def units_convert_difference(*, value: float, from_: str, to: str) -> float: ...
+@overload
+def units_convert_difference(*, value: _Array, from_: str, to: str) -> Any: ...
+
+@overload
+def units_absolute_from_gauge(*, gauge_pa: float, barometric_pa: float) -> float: ...
+@overload
+def units_absolute_from_gauge(*, gauge_pa: _Array, barometric_pa: _Array) -> Any: ...
+
+@overload
+def units_gauge_from_absolute(*, p_pa: float, barometric_pa: float) -> float: ...
+@overload
+def units_gauge_from_absolute(*, p_pa: _Array, barometric_pa: _Array) -> Any: ...
+
+@overload
+def verdict_probability(*, value: float, uncertainty: float, lower: float, upper: float) -> float: ...
+@overload
+def verdict_probability(*, value: _Array, uncertainty: _Array, lower: _Array, upper: _Array) -> Any: ...
+
+@overload
+def verdict_decide(*, value: float, uncertainty: float, lower: float, upper: float, confidence: float) -> int: ...
+@overload
+def verdict_decide(*, value: _Array, uncertainty: _Array, lower: _Array, upper: _Array, confidence: _Array) -> Any: ...
+
+@overload
+def atmosphere_pressure_from_altitude(*, altitude_m: float) -> float: ...
+@overload
+def atmosphere_pressure_from_altitude(*, altitude_m: _Array) -> Any: ...
+
+@overload
+def atmosphere_altitude_from_pressure(*, p_pa: float) -> float: ...
+@overload
+def atmosphere_altitude_from_pressure(*, p_pa: _Array) -> Any: ...
+
+@overload
+def atmosphere_temperature_from_altitude(*, altitude_m: float) -> float: ...
+@overload
+def atmosphere_temperature_from_altitude(*, altitude_m: _Array) -> Any: ...
+
+@overload
+def atmosphere_density_from_altitude(*, altitude_m: float) -> float: ...
+@overload
+def atmosphere_density_from_altitude(*, altitude_m: _Array) -> Any: ...
+
+@overload
+def atmosphere_altitude_from_geometric(*, geometric_m: float) -> float: ...
+@overload
+def atmosphere_altitude_from_geometric(*, geometric_m: _Array) -> Any: ...
+
+def machine_complete(*, machine: Machine) -> Machine: ...
+
+def machine_displacement(*, machine: Machine) -> float: ...
+
+@overload
+def fault_applies(*, machine: Machine, fault: int) -> int: ...
+@overload
+def fault_applies(*, machine: Machine, fault: _Array) -> Any: ...
+
+class FaultApplyResult(NamedTuple):
+    faulty_machine: Machine
+    faulty_site: MachineSite
+
+@overload
+def fault_apply(*, machine: Machine, site: MachineSite, fault: int, severity: float) -> FaultApplyResult: ...
+@overload
+def fault_apply(*, machine: Machine, site: MachineSite, fault: _Array, severity: _Array) -> Any: ...
+
+def status_name(*, status: int) -> str: ...
+
+def status_text(*, status: int) -> str: ...
+
+def version_number() -> int: ...
+
+def version_text() -> str: ...
+
+def caution_text(*, caution: int) -> str: ...
+
+def caution_name(*, caution: int) -> str: ...
+
+def units_si_symbol(*, symbol: str) -> str: ...
+
+def units_count() -> int: ...
+
+def units_symbol_at(*, i: int) -> str: ...
+
+def units_name_at(*, i: int) -> str: ...
+
+def units_si_symbol_at(*, i: int) -> str: ...
+
+def fault_count() -> int: ...
+
+def fault_name(*, fault: int) -> str: ...
