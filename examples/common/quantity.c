@@ -1,0 +1,124 @@
+/* SPDX-License-Identifier: MIT */
+#include "quantity.h"
+
+#include <freeair/freeair.h>
+
+#include <math.h>
+#include <stdio.h>
+#include <stdlib.h>
+#include <string.h>
+
+int quantity_is_difference(const char *name)
+{
+  static const char *const words[] = {"difference", "rise", "drop", "uncertainty", "approach", "tolerance"};
+  for (size_t i = 0; i < sizeof words / sizeof words[0]; i++)
+    if (strstr(name, words[i]) != NULL) return 1;
+  return strncmp(name, "u_", 2) == 0 || strstr(name, "_u_") != NULL;
+}
+
+/* "1/2", "14 1/2", "-3.5e2": returns what follows the number, or null. */
+static const char *read_number(const char *text, double *number)
+{
+  char *end;
+  *number = strtod(text, &end);
+  if (end == text) return NULL;
+  char *more;
+  if (*end == '/') {
+    double below = strtod(end + 1, &more);
+    if (more == end + 1 || !(below > 0.0)) return NULL;
+    *number /= below;
+    return more;
+  }
+  const char *next = end + strspn(end, " -");
+  double above = strtod(next, &more);
+  if (next > end && more > next && *more == '/') {
+    char *last;
+    double below = strtod(more + 1, &last);
+    if (last == more + 1 || !(below > 0.0)) return NULL;
+    *number += *number < 0.0 ? -above / below : above / below;
+    return last;
+  }
+  return end;
+}
+
+/* What technicians write and a table of units reads otherwise, by what is wanted. */
+static const char *spoken(const char *symbol, const char *unit)
+{
+  static const struct {
+    const char *unit;
+    const char *says;
+    const char *means;
+  } table[] = {
+      {"K", "F", "degF"}, {"K", "C", "degC"}, {"K", "R", "degR"}, {"K", "deg F", "degF"}, {"K", "deg C", "degC"},
+  };
+  for (size_t i = 0; i < sizeof table / sizeof table[0]; i++)
+    if (strcmp(table[i].unit, unit) == 0 && strcmp(table[i].says, symbol) == 0) return table[i].means;
+  return symbol;
+}
+
+int quantity_read(const char *text, const quantity_context *context, double *value, char *why, size_t size)
+{
+  const char *rest = read_number(text + strspn(text, " "), value);
+  if (rest == NULL) {
+    snprintf(why, size, "'%s' does not begin with a number", text);
+    return 0;
+  }
+  char symbol[64];
+  rest += strspn(rest, " ");
+  size_t length = strlen(rest);
+  while (length > 0 && rest[length - 1] == ' ') length--;
+  if (length >= sizeof symbol) {
+    snprintf(why, size, "'%s' is no unit", rest);
+    return 0;
+  }
+  memcpy(symbol, rest, length);
+  symbol[length] = '\0';
+  if (!isfinite(*value) && length > 0) {
+    snprintf(why, size, "'%s' is not a finite number", text);
+    return 0;
+  }
+  if (length == 0) return 1;
+  if (strcmp(context->unit, "any") == 0) {
+    snprintf(why, size, "'%s': write the number alone, in the unit of its companions", text);
+    return 0;
+  }
+  const char *unit = spoken(symbol, context->unit);
+  const char *si = freeair_units_si_symbol(unit);
+  if (si == NULL || *si == '\0') {
+    snprintf(why, size, "'%s' is a unit that is not known", symbol);
+    return 0;
+  }
+  if (strcmp(si, context->unit) != 0) {
+    if (strcmp(context->unit, "1") == 0)
+      snprintf(why, size, "'%s' measures %s, but a number without a unit is wanted", text, si);
+    else
+      snprintf(why, size, "'%s' measures %s, but %s or a unit of that kind is wanted", text, si, context->unit);
+    return 0;
+  }
+  int32_t gauge = 0;
+  int32_t status = freeair_units_is_gauge(unit, &gauge);
+  const double number = *value;
+  if (context->difference && !gauge) {
+    status = freeair_units_convert_difference(number, unit, si, value);
+  } else {
+    status = freeair_units_si_from(number, unit, value);
+    if (status == FREEAIR_OK && gauge && !context->difference) {
+      if (isnan(context->barometer_pa)) {
+        snprintf(why, size, "'%s' is a gauge pressure: give the barometer, or an absolute pressure", text);
+        return 0;
+      }
+      double absolute;
+      status = freeair_units_absolute_from_gauge(*value, context->barometer_pa, &absolute);
+      if (status < 0) {
+        snprintf(why, size, "'%s' is below a perfect vacuum at a barometer of %.5g Pa", text, context->barometer_pa);
+        return 0;
+      }
+      *value = absolute;
+    }
+  }
+  if (status < 0) {
+    snprintf(why, size, "'%s': %s", text, freeair_status_text(status));
+    return 0;
+  }
+  return 1;
+}
