@@ -25,6 +25,7 @@
 #include <freeair/version.h>
 #include <freeair/caution.h>
 #include <freeair/units.h>
+#include <freeair/reference.h>
 #include <freeair/verdict.h>
 #include <freeair/atmosphere.h>
 #include <freeair/machine.h>

@@ -289,6 +289,285 @@ static const freeair_parameter parameters_freeair_units_gauge_from_absolute[] = 
 
 static const int32_t statuses_freeair_units_gauge_from_absolute[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
 
+static void loop_freeair_reference_conditions(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_reference_conditions(*(int32_t *)(void *)a0, (double *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_reference_conditions[] = {
+    {"state", "A reference state.", "1", "", "", "freeair_reference_state", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"p_pa", "Pressure, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"relative_humidity", "Relative humidity, 0 to 1.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_reference_conditions[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_reference_find(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_reference_find(*(const char **)(void *)a0, (int32_t *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_reference_find[] = {
+    {"name", "Name of a state.", "", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_TEXT, 0, 0u, sizeof(const char *), -1, -1},
+    {"state", "The state; 0 when there is none.", "1", "", "", "freeair_reference_state", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_reference_find[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_reference_density(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_reference_density(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_reference_density[] = {
+    {"p_pa", "Pressure, absolute.", "Pa", "[1000;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[223.15;473.15]", "", "", NULL, 223.15, 473.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"relative_humidity", "Relative humidity; 0 for dry air.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"rho_kg_m3", "Density.", "kg/m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_reference_density[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_reference_flow_convert(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_reference_flow_convert(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_reference_flow_convert[] = {
+    {"q1_m3_s", "Volume flow at the first state.", "m3/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Pressure of the first state, absolute.", "Pa", "[1000;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Temperature of the first state.", "K", "[223.15;473.15]", "", "", NULL, 223.15, 473.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"relative_humidity1", "Relative humidity of the first state.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure of the second state, absolute.", "Pa", "[1000;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t2_k", "Temperature of the second state.", "K", "[223.15;473.15]", "", "", NULL, 223.15, 473.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"relative_humidity2", "Relative humidity of the second state.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"q2_m3_s", "Volume flow at the second state.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_reference_flow_convert[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_reference_flow_between_states(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_reference_flow_between_states(*(double *)(void *)a0, *(int32_t *)(void *)a1, *(int32_t *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_reference_flow_between_states[] = {
+    {"q1_m3_s", "Volume flow at the first state.", "m3/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"from_state", "The first state.", "1", "", "", "freeair_reference_state", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"to_state", "The second state.", "1", "", "", "freeair_reference_state", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"q2_m3_s", "Volume flow at the second state.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_reference_flow_between_states[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_reference_flow_to_state(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_reference_flow_to_state(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(int32_t *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_reference_flow_to_state[] = {
+    {"q1_m3_s", "Volume flow at the site's conditions.", "m3/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Pressure at the site, absolute.", "Pa", "[1000;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Temperature at the site.", "K", "[223.15;473.15]", "", "", NULL, 223.15, 473.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"relative_humidity1", "Relative humidity at the site.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"state", "The reference state.", "1", "", "", "freeair_reference_state", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"q2_m3_s", "Volume flow at the reference state.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_reference_flow_to_state[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_reference_flow_from_state(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_reference_flow_from_state(*(double *)(void *)a0, *(int32_t *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_reference_flow_from_state[] = {
+    {"q1_m3_s", "Volume flow at the reference state.", "m3/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"state", "The reference state.", "1", "", "", "freeair_reference_state", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"p2_pa", "Pressure at the site, absolute.", "Pa", "[1000;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t2_k", "Temperature at the site.", "K", "[223.15;473.15]", "", "", NULL, 223.15, 473.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"relative_humidity2", "Relative humidity at the site.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"q2_m3_s", "Volume flow at the site's conditions.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_reference_flow_from_state[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_reference_mass_flow_from_volume_flow(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_reference_mass_flow_from_volume_flow(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_reference_mass_flow_from_volume_flow[] = {
+    {"q_m3_s", "Volume flow at the state.", "m3/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_pa", "Pressure, absolute.", "Pa", "[1000;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[223.15;473.15]", "", "", NULL, 223.15, 473.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"relative_humidity", "Relative humidity.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mass_kg_s", "Mass flow of moist air.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"dry_kg_s", "Mass flow of the dry air in it.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_reference_mass_flow_from_volume_flow[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_reference_volume_flow_from_mass_flow(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_reference_volume_flow_from_mass_flow(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_reference_volume_flow_from_mass_flow[] = {
+    {"mass_kg_s", "Mass flow of moist air, vapour included.", "kg/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_pa", "Pressure, absolute.", "Pa", "[1000;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[223.15;473.15]", "", "", NULL, 223.15, 473.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"relative_humidity", "Relative humidity.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"q_m3_s", "Volume flow at the state.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_reference_volume_flow_from_mass_flow[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
 static void loop_freeair_verdict_probability(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
   if (n == 0) return;
@@ -575,6 +854,15 @@ const freeair_function freeair__functions[] = {
     {"freeair_units_convert_difference", "units", "Difference in one unit of a difference in another.", "as freeair_units_convert(), but scales are compared by the size of their degrees alone: a difference of 1 degC is one of 1 K and of 1.8 degF. A difference between two gauge pressures is the same as that between the two absolute ones, so here gauge and absolute mix.", "NIST Special Publication 811, 2008 edition, Guide for the Use of the SI, 4.2.1.1 and Appendix B", parameters_freeair_units_convert_difference, statuses_freeair_units_convert_difference, loop_freeair_units_convert_difference, 4u, 6u, 0},
     {"freeair_units_absolute_from_gauge", "units", "Absolute pressure of a gauge reading.", "p = gauge + barometric. The barometer of the site, not of the sea: at 1500 m it reads about 85 kPa (freeair_atmosphere_pressure_from_altitude()).", "definition", parameters_freeair_units_absolute_from_gauge, statuses_freeair_units_absolute_from_gauge, loop_freeair_units_absolute_from_gauge, 3u, 4u, 0},
     {"freeair_units_gauge_from_absolute", "units", "Gauge reading of an absolute pressure.", "gauge = p - barometric; negative below the barometer.", "definition", parameters_freeair_units_gauge_from_absolute, statuses_freeair_units_gauge_from_absolute, loop_freeair_units_gauge_from_absolute, 3u, 3u, 0},
+    {"freeair_reference_conditions", "reference", "Pressure, temperature and humidity of a reference state.", "table look-up.", "ISO 1217:2009; ISO 8778:2003; DIN 1343:1990; ISO 13443:1996; ISO 2533:1975; common practice for the rest", parameters_freeair_reference_conditions, statuses_freeair_reference_conditions, loop_freeair_reference_conditions, 4u, 3u, 0},
+    {"freeair_reference_find", "reference", "Reference state by name, in any case.", "table look-up: the full name, the rest of it with '_' or blanks (\"iso 1217\"), ANR, normal, ICAO, ISA. Not scfm: people mean different states by it.", "definition", parameters_freeair_reference_find, statuses_freeair_reference_find, loop_freeair_reference_find, 2u, 3u, 0},
+    {"freeair_reference_density", "reference", "Density of moist air.", "rho = (p - e)/(Rd T) + e/(Rv T), e = relative humidity x saturation pressure over water (IAPWS-IF97, equation 30, extrapolated below 0 degC); Rd = 8.314462618/0.02896546 and Rv = 8.314462618/0.01801528 J/(kg K).", "IAPWS R7-97(2012), Industrial Formulation 1997, equation 30; molar masses of Picard et al., Revised formula for the density of moist air (CIPM-2007), Metrologia 45 (2008) 149", parameters_freeair_reference_density, statuses_freeair_reference_density, loop_freeair_reference_density, 4u, 4u, 0},
+    {"freeair_reference_flow_convert", "reference", "Volume flow at one state of a flow given at another.", "the same mass of dry air a second, so q2/q1 = (p1 - e1)/(p2 - e2) x T2/T1, e = relative humidity x saturation pressure of water.", "algebra: ideal gas law for dry air at its partial pressure", parameters_freeair_reference_flow_convert, statuses_freeair_reference_flow_convert, loop_freeair_reference_flow_convert, 8u, 4u, 0},
+    {"freeair_reference_flow_between_states", "reference", "Volume flow at one reference state of a flow given at another.", "freeair_reference_flow_convert() with the conditions of both states.", "algebra: ideal gas law for dry air at its partial pressure", parameters_freeair_reference_flow_between_states, statuses_freeair_reference_flow_between_states, loop_freeair_reference_flow_between_states, 4u, 4u, 0},
+    {"freeair_reference_flow_to_state", "reference", "Volume flow at a reference state of a flow measured at the site.", "freeair_reference_flow_convert() with the conditions of the state as the second.", "algebra: ideal gas law for dry air at its partial pressure", parameters_freeair_reference_flow_to_state, statuses_freeair_reference_flow_to_state, loop_freeair_reference_flow_to_state, 6u, 5u, 0},
+    {"freeair_reference_flow_from_state", "reference", "Volume flow at the site of a flow given at a reference state.", "freeair_reference_flow_convert() with the conditions of the state as the first.", "algebra: ideal gas law for dry air at its partial pressure", parameters_freeair_reference_flow_from_state, statuses_freeair_reference_flow_from_state, loop_freeair_reference_flow_from_state, 6u, 5u, 0},
+    {"freeair_reference_mass_flow_from_volume_flow", "reference", "Mass flow of a volume flow at a state, vapour included, and the dry air in it.", "q x rho for the whole, q (p - e)/(Rd T) for the dry air, as in freeair_reference_density().", "algebra: ideal gas law for dry air and vapour at their partial pressures", parameters_freeair_reference_mass_flow_from_volume_flow, statuses_freeair_reference_mass_flow_from_volume_flow, loop_freeair_reference_mass_flow_from_volume_flow, 6u, 4u, 0},
+    {"freeair_reference_volume_flow_from_mass_flow", "reference", "Volume flow at a state of a mass flow of moist air.", "q = mass flow / rho, as in freeair_reference_density().", "algebra: ideal gas law for dry air and vapour at their partial pressures", parameters_freeair_reference_volume_flow_from_mass_flow, statuses_freeair_reference_volume_flow_from_mass_flow, loop_freeair_reference_volume_flow_from_mass_flow, 5u, 4u, 0},
     {"freeair_verdict_probability", "verdict", "Probability that a measured quantity lies within its limits.", "P = Phi((upper - value) / u) - Phi((lower - value) / u), Phi the standard normal distribution; evaluated in the tail where it is small. An infinite limit makes the requirement one-sided. u = 0 gives 0 or 1, a value on a limit counts as conforming.", "JCGM 106:2012, Evaluation of measurement data - The role of measurement uncertainty in conformity assessment, 7.2 to 7.4", parameters_freeair_verdict_probability, statuses_freeair_verdict_probability, loop_freeair_verdict_probability, 5u, 3u, 0},
     {"freeair_verdict_decide", "verdict", "Guarded decision on a measured quantity against its limits.", "MEETS when the probability of conformance is at least the confidence, FAILS when it is at most one minus the confidence, else CANNOT_TELL. With one limit and confidence 0.95 this is a guard band of 1.645 standard uncertainties on either side.", "JCGM 106:2012, 8.3, guarded acceptance and guarded rejection", parameters_freeair_verdict_decide, statuses_freeair_verdict_decide, loop_freeair_verdict_decide, 6u, 3u, 0},
     {"freeair_atmosphere_pressure_from_altitude", "atmosphere", "Pressure of the standard atmosphere at a geopotential altitude.", "p = p0 (1 - L H / T0)^(g0 / (L R)), with p0 = 101325 Pa, T0 = 288.15 K, L = 0.0065 K/m, g0 = 9.80665 m/s2, R = 287.05287 J/(kg K). Troposphere only.", "ISO 2533:1975, Standard Atmosphere, 2.2; US Standard Atmosphere 1976, equation 33a", parameters_freeair_atmosphere_pressure_from_altitude, statuses_freeair_atmosphere_pressure_from_altitude, loop_freeair_atmosphere_pressure_from_altitude, 2u, 3u, 0},
@@ -628,6 +916,17 @@ const freeair__constant freeair__constants[] = {
     {"FREEAIR_CAUTION_PROTECTION", "freeair_caution", "Wear hearing, eye, hand and foot protection.", FREEAIR_CAUTION_PROTECTION},
     {"FREEAIR_CAUTION_BREATHING", "freeair_caution", "Breathing air is governed by its own rules.", FREEAIR_CAUTION_BREATHING},
     {"FREEAIR_CAUTION_BLOWING", "freeair_caution", "Blow guns and hoses injure; limit their pressure as local rules say.", FREEAIR_CAUTION_BLOWING},
+    {"FREEAIR_REFERENCE_ISO_1217", "freeair_reference_state", "1 bar, 20 degC, dry: standard inlet of displacement compressors.", FREEAIR_REFERENCE_ISO_1217},
+    {"FREEAIR_REFERENCE_ISO_8778", "freeair_reference_state", "1 bar, 20 degC, 65 %: standard reference atmosphere of pneumatics, ANR.", FREEAIR_REFERENCE_ISO_8778},
+    {"FREEAIR_REFERENCE_DIN_1343", "freeair_reference_state", "1 atm, 0 degC, dry: normal state, as in Nm3.", FREEAIR_REFERENCE_DIN_1343},
+    {"FREEAIR_REFERENCE_ISO_13443", "freeair_reference_state", "1 atm, 15 degC, dry: standard state of the gas trade, as in Sm3.", FREEAIR_REFERENCE_ISO_13443},
+    {"FREEAIR_REFERENCE_ISO_2533", "freeair_reference_state", "1 atm, 15 degC, dry: standard atmosphere at sea level.", FREEAIR_REFERENCE_ISO_2533},
+    {"FREEAIR_REFERENCE_SCFM_60F", "freeair_reference_state", "14.696 psia, 60 degF, dry: standard cubic foot of the gas trade.", FREEAIR_REFERENCE_SCFM_60F},
+    {"FREEAIR_REFERENCE_SCFM_68F", "freeair_reference_state", "14.5 psia, 68 degF, dry: standard cubic foot of the compressor trade.", FREEAIR_REFERENCE_SCFM_68F},
+    {"FREEAIR_REFERENCE_SCFM_68F_36RH", "freeair_reference_state", "14.7 psia, 68 degF, 36 %: standard air of older test codes.", FREEAIR_REFERENCE_SCFM_68F_36RH},
+    {"FREEAIR_REFERENCE_SCFM_70F", "freeair_reference_state", "14.696 psia, 70 degF, dry: standard cubic foot of fans and flow meters.", FREEAIR_REFERENCE_SCFM_70F},
+    {"FREEAIR_REFERENCE_NTP", "freeair_reference_state", "1 atm, 20 degC, dry: normal temperature and pressure.", FREEAIR_REFERENCE_NTP},
+    {"FREEAIR_REFERENCE_STP", "freeair_reference_state", "1 bar, 0 degC, dry: standard temperature and pressure since 1982.", FREEAIR_REFERENCE_STP},
     {"FREEAIR_VERDICT_CANNOT_TELL", "freeair_verdict", "Neither conformance nor non-conformance is sure enough.", FREEAIR_VERDICT_CANNOT_TELL},
     {"FREEAIR_VERDICT_MEETS", "freeair_verdict", "Conformance is sure enough.", FREEAIR_VERDICT_MEETS},
     {"FREEAIR_VERDICT_FAILS", "freeair_verdict", "Non-conformance is sure enough.", FREEAIR_VERDICT_FAILS},
@@ -673,6 +972,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {13, 10, 12, 9, 11, 16, 17, 14, 15, 5, 3, 4, 2, 6, 0, 1, 8, 7};
+const uint16_t freeair__functions_by_name[] = {22, 19, 21, 18, 20, 25, 26, 23, 24, 7, 9, 8, 11, 10, 13, 12, 14, 15, 5, 3, 4, 2, 6, 0, 1, 17, 16};
 
-const uint16_t freeair__constants_by_name[] = {29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 54, 50, 52, 51, 41, 59, 40, 43, 45, 39, 36, 47, 46, 56, 38, 42, 44, 37, 35, 58, 55, 53, 48, 57, 49, 34, 33, 0, 67, 69, 68, 66, 70, 60, 61, 63, 65, 64, 62, 30, 32, 31, 1, 3, 5, 2, 4};
+const uint16_t freeair__constants_by_name[] = {29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 65, 61, 63, 62, 52, 70, 51, 54, 56, 50, 47, 58, 57, 67, 49, 53, 55, 48, 46, 69, 66, 64, 59, 68, 60, 45, 44, 0, 78, 80, 79, 77, 81, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 71, 72, 74, 76, 75, 73, 41, 43, 42, 1, 3, 5, 2, 4};

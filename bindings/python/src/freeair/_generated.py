@@ -38,6 +38,17 @@ CAUTION_LIFTING = 1024
 CAUTION_PROTECTION = 2048
 CAUTION_BREATHING = 4096
 CAUTION_BLOWING = 8192
+REFERENCE_ISO_1217 = 1
+REFERENCE_ISO_8778 = 2
+REFERENCE_DIN_1343 = 3
+REFERENCE_ISO_13443 = 4
+REFERENCE_ISO_2533 = 5
+REFERENCE_SCFM_60F = 6
+REFERENCE_SCFM_68F = 7
+REFERENCE_SCFM_68F_36RH = 8
+REFERENCE_SCFM_70F = 9
+REFERENCE_NTP = 10
+REFERENCE_STP = 11
 VERDICT_CANNOT_TELL = 0
 VERDICT_MEETS = 1
 VERDICT_FAILS = 2
@@ -412,6 +423,230 @@ def units_gauge_from_absolute(*, p_pa, barometric_pa):
     Source: definition
     """
     return _runtime.call("freeair_units_gauge_from_absolute")((p_pa, barometric_pa,))
+
+
+ReferenceConditionsResult = _collections.namedtuple(
+    "ReferenceConditionsResult", ['p_pa', 't_k', 'relative_humidity'])
+
+
+def reference_conditions(*, state):
+    """Pressure, temperature and humidity of a reference state.
+
+    Model: table look-up.
+
+    Arguments:
+        state: A reference state. One of REFERENCE_STATE_* (enumeration freeair_reference_state).
+
+    Returns:
+        p_pa: Pressure, absolute. [Pa]
+        t_k: Temperature. [K]
+        relative_humidity: Relative humidity, 0 to 1.
+
+    Raises:
+        NotFoundError: there is no such state
+
+    Source: ISO 1217:2009; ISO 8778:2003; DIN 1343:1990; ISO 13443:1996; ISO 2533:1975; common
+    practice for the rest
+    """
+    return _runtime.call("freeair_reference_conditions")((state,), ReferenceConditionsResult)
+
+
+def reference_find(*, name):
+    """Reference state by name, in any case.
+
+    Model: table look-up: the full name, the rest of it with '_' or blanks ("iso 1217"), ANR,
+    normal, ICAO, ISA. Not scfm: people mean different states by it.
+
+    Arguments:
+        name: Name of a state.
+
+    Returns:
+        state: The state; 0 when there is none. One of REFERENCE_STATE_* (enumeration
+            freeair_reference_state).
+
+    Raises:
+        NotFoundError: there is no state of this name
+
+    Source: definition
+    """
+    return _runtime.call("freeair_reference_find")((name,))
+
+
+def reference_density(*, p_pa, t_k, relative_humidity):
+    """Density of moist air.
+
+    Model: rho = (p - e)/(Rd T) + e/(Rv T), e = relative humidity x saturation pressure over water
+    (IAPWS-IF97, equation 30, extrapolated below 0 degC); Rd = 8.314462618/0.02896546 and Rv =
+    8.314462618/0.01801528 J/(kg K).
+
+    Arguments:
+        p_pa: Pressure, absolute. [Pa] Range [1000;1e8].
+        t_k: Temperature. [K] Range [223.15;473.15].
+        relative_humidity: Relative humidity; 0 for dry air. Range [0;1].
+
+    Returns:
+        rho_kg_m3: Density. [kg/m3]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the vapour alone would have at least the whole pressure
+
+    Source: IAPWS R7-97(2012), Industrial Formulation 1997, equation 30; molar masses of Picard et
+    al., Revised formula for the density of moist air (CIPM-2007), Metrologia 45 (2008) 149
+    """
+    return _runtime.call("freeair_reference_density")((p_pa, t_k, relative_humidity,))
+
+
+def reference_flow_convert(*, q1_m3_s, p1_pa, t1_k, relative_humidity1, p2_pa, t2_k, relative_humidity2):
+    """Volume flow at one state of a flow given at another.
+
+    Model: the same mass of dry air a second, so q2/q1 = (p1 - e1)/(p2 - e2) x T2/T1, e = relative
+    humidity x saturation pressure of water.
+
+    Arguments:
+        q1_m3_s: Volume flow at the first state. [m3/s] Range [0;1e6].
+        p1_pa: Pressure of the first state, absolute. [Pa] Range [1000;1e8].
+        t1_k: Temperature of the first state. [K] Range [223.15;473.15].
+        relative_humidity1: Relative humidity of the first state. Range [0;1].
+        p2_pa: Pressure of the second state, absolute. [Pa] Range [1000;1e8].
+        t2_k: Temperature of the second state. [K] Range [223.15;473.15].
+        relative_humidity2: Relative humidity of the second state. Range [0;1].
+
+    Returns:
+        q2_m3_s: Volume flow at the second state. [m3/s]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: in one of the states the vapour alone would have at least the whole
+            pressure
+
+    Source: algebra: ideal gas law for dry air at its partial pressure
+    """
+    return _runtime.call("freeair_reference_flow_convert")((q1_m3_s, p1_pa, t1_k, relative_humidity1, p2_pa, t2_k, relative_humidity2,))
+
+
+def reference_flow_between_states(*, q1_m3_s, from_state, to_state):
+    """Volume flow at one reference state of a flow given at another.
+
+    Model: freeair_reference_flow_convert() with the conditions of both states.
+
+    Arguments:
+        q1_m3_s: Volume flow at the first state. [m3/s] Range [0;1e6].
+        from_state: The first state. One of REFERENCE_STATE_* (enumeration freeair_reference_state).
+        to_state: The second state. One of REFERENCE_STATE_* (enumeration freeair_reference_state).
+
+    Returns:
+        q2_m3_s: Volume flow at the second state. [m3/s]
+
+    Raises:
+        DomainError: q1_m3_s is outside its range
+        NotFoundError: there is no such state
+
+    Source: algebra: ideal gas law for dry air at its partial pressure
+    """
+    return _runtime.call("freeair_reference_flow_between_states")((q1_m3_s, from_state, to_state,))
+
+
+def reference_flow_to_state(*, q1_m3_s, p1_pa, t1_k, relative_humidity1, state):
+    """Volume flow at a reference state of a flow measured at the site.
+
+    Model: freeair_reference_flow_convert() with the conditions of the state as the second.
+
+    Arguments:
+        q1_m3_s: Volume flow at the site's conditions. [m3/s] Range [0;1e6].
+        p1_pa: Pressure at the site, absolute. [Pa] Range [1000;1e8].
+        t1_k: Temperature at the site. [K] Range [223.15;473.15].
+        relative_humidity1: Relative humidity at the site. Range [0;1].
+        state: The reference state. One of REFERENCE_STATE_* (enumeration freeair_reference_state).
+
+    Returns:
+        q2_m3_s: Volume flow at the reference state. [m3/s]
+
+    Raises:
+        DomainError: an input is outside its range
+        NotFoundError: there is no such state
+        NoSolutionError: at the site the vapour alone would have at least the whole pressure
+
+    Source: algebra: ideal gas law for dry air at its partial pressure
+    """
+    return _runtime.call("freeair_reference_flow_to_state")((q1_m3_s, p1_pa, t1_k, relative_humidity1, state,))
+
+
+def reference_flow_from_state(*, q1_m3_s, state, p2_pa, t2_k, relative_humidity2):
+    """Volume flow at the site of a flow given at a reference state.
+
+    Model: freeair_reference_flow_convert() with the conditions of the state as the first.
+
+    Arguments:
+        q1_m3_s: Volume flow at the reference state. [m3/s] Range [0;1e6].
+        state: The reference state. One of REFERENCE_STATE_* (enumeration freeair_reference_state).
+        p2_pa: Pressure at the site, absolute. [Pa] Range [1000;1e8].
+        t2_k: Temperature at the site. [K] Range [223.15;473.15].
+        relative_humidity2: Relative humidity at the site. Range [0;1].
+
+    Returns:
+        q2_m3_s: Volume flow at the site's conditions. [m3/s]
+
+    Raises:
+        DomainError: an input is outside its range
+        NotFoundError: there is no such state
+        NoSolutionError: at the site the vapour alone would have at least the whole pressure
+
+    Source: algebra: ideal gas law for dry air at its partial pressure
+    """
+    return _runtime.call("freeair_reference_flow_from_state")((q1_m3_s, state, p2_pa, t2_k, relative_humidity2,))
+
+
+ReferenceMassFlowFromVolumeFlowResult = _collections.namedtuple(
+    "ReferenceMassFlowFromVolumeFlowResult", ['mass_kg_s', 'dry_kg_s'])
+
+
+def reference_mass_flow_from_volume_flow(*, q_m3_s, p_pa, t_k, relative_humidity):
+    """Mass flow of a volume flow at a state, vapour included, and the dry air in it.
+
+    Model: q x rho for the whole, q (p - e)/(Rd T) for the dry air, as in
+    freeair_reference_density().
+
+    Arguments:
+        q_m3_s: Volume flow at the state. [m3/s] Range [0;1e6].
+        p_pa: Pressure, absolute. [Pa] Range [1000;1e8].
+        t_k: Temperature. [K] Range [223.15;473.15].
+        relative_humidity: Relative humidity. Range [0;1].
+
+    Returns:
+        mass_kg_s: Mass flow of moist air. [kg/s]
+        dry_kg_s: Mass flow of the dry air in it. [kg/s]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the vapour alone would have at least the whole pressure
+
+    Source: algebra: ideal gas law for dry air and vapour at their partial pressures
+    """
+    return _runtime.call("freeair_reference_mass_flow_from_volume_flow")((q_m3_s, p_pa, t_k, relative_humidity,), ReferenceMassFlowFromVolumeFlowResult)
+
+
+def reference_volume_flow_from_mass_flow(*, mass_kg_s, p_pa, t_k, relative_humidity):
+    """Volume flow at a state of a mass flow of moist air.
+
+    Model: q = mass flow / rho, as in freeair_reference_density().
+
+    Arguments:
+        mass_kg_s: Mass flow of moist air, vapour included. [kg/s] Range [0;1e6].
+        p_pa: Pressure, absolute. [Pa] Range [1000;1e8].
+        t_k: Temperature. [K] Range [223.15;473.15].
+        relative_humidity: Relative humidity. Range [0;1].
+
+    Returns:
+        q_m3_s: Volume flow at the state. [m3/s]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the vapour alone would have at least the whole pressure
+
+    Source: algebra: ideal gas law for dry air and vapour at their partial pressures
+    """
+    return _runtime.call("freeair_reference_volume_flow_from_mass_flow")((mass_kg_s, p_pa, t_k, relative_humidity,))
 
 
 def verdict_probability(*, value, uncertainty, lower, upper):
@@ -818,6 +1053,36 @@ def units_si_symbol_at(*, i):
     return _runtime.query("freeair_units_si_symbol_at", _c.c_char_p, [_c.c_size_t], (i,))
 
 
+def reference_name(*, state):
+    """Name of a reference state, such as "FREEAIR_REFERENCE_ISO_1217".
+
+    Model: table look-up.
+
+    Arguments:
+        state: A reference state. One of REFERENCE_STATE_* (enumeration freeair_reference_state).
+
+    Returns: Static string, never null; an empty string when there is no such state.
+
+    Source: definition
+    """
+    return _runtime.query("freeair_reference_name", _c.c_char_p, [_c.c_int32], (state,))
+
+
+def reference_text(*, state):
+    """Conditions and standard of a reference state, for a report.
+
+    Model: table look-up.
+
+    Arguments:
+        state: A reference state. One of REFERENCE_STATE_* (enumeration freeair_reference_state).
+
+    Returns: Static string, never null; an empty string when there is no such state.
+
+    Source: definition
+    """
+    return _runtime.query("freeair_reference_text", _c.c_char_p, [_c.c_int32], (state,))
+
+
 def fault_count():
     """Number of fault codes, FREEAIR_FAULT_NONE included.
 
@@ -906,6 +1171,19 @@ __all__ = [
     "PARAMETER_OPTIONAL",
     "PARAMETER_OUTPUT",
     "PARAMETER_UPPER_CLOSED",
+    "REFERENCE_DIN_1343",
+    "REFERENCE_ISO_1217",
+    "REFERENCE_ISO_13443",
+    "REFERENCE_ISO_2533",
+    "REFERENCE_ISO_8778",
+    "REFERENCE_NTP",
+    "REFERENCE_SCFM_60F",
+    "REFERENCE_SCFM_68F",
+    "REFERENCE_SCFM_68F_36RH",
+    "REFERENCE_SCFM_70F",
+    "REFERENCE_STP",
+    "ReferenceConditionsResult",
+    "ReferenceMassFlowFromVolumeFlowResult",
     "TYPE_DOUBLE",
     "TYPE_INT32",
     "TYPE_SIZE",
@@ -933,6 +1211,17 @@ __all__ = [
     "fault_name",
     "machine_complete",
     "machine_displacement",
+    "reference_conditions",
+    "reference_density",
+    "reference_find",
+    "reference_flow_between_states",
+    "reference_flow_convert",
+    "reference_flow_from_state",
+    "reference_flow_to_state",
+    "reference_mass_flow_from_volume_flow",
+    "reference_name",
+    "reference_text",
+    "reference_volume_flow_from_mass_flow",
     "status_name",
     "status_text",
     "units_absolute_from_gauge",

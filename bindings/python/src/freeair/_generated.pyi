@@ -36,6 +36,17 @@ CAUTION_LIFTING: int
 CAUTION_PROTECTION: int
 CAUTION_BREATHING: int
 CAUTION_BLOWING: int
+REFERENCE_ISO_1217: int
+REFERENCE_ISO_8778: int
+REFERENCE_DIN_1343: int
+REFERENCE_ISO_13443: int
+REFERENCE_ISO_2533: int
+REFERENCE_SCFM_60F: int
+REFERENCE_SCFM_68F: int
+REFERENCE_SCFM_68F_36RH: int
+REFERENCE_SCFM_70F: int
+REFERENCE_NTP: int
+REFERENCE_STP: int
 VERDICT_CANNOT_TELL: int
 VERDICT_MEETS: int
 VERDICT_FAILS: int
@@ -198,6 +209,57 @@ def units_gauge_from_absolute(*, p_pa: float, barometric_pa: float) -> float: ..
 @overload
 def units_gauge_from_absolute(*, p_pa: _Array, barometric_pa: _Array) -> Any: ...
 
+class ReferenceConditionsResult(NamedTuple):
+    p_pa: float
+    t_k: float
+    relative_humidity: float
+
+@overload
+def reference_conditions(*, state: int) -> ReferenceConditionsResult: ...
+@overload
+def reference_conditions(*, state: _Array) -> Any: ...
+
+def reference_find(*, name: str) -> int: ...
+
+@overload
+def reference_density(*, p_pa: float, t_k: float, relative_humidity: float) -> float: ...
+@overload
+def reference_density(*, p_pa: _Array, t_k: _Array, relative_humidity: _Array) -> Any: ...
+
+@overload
+def reference_flow_convert(*, q1_m3_s: float, p1_pa: float, t1_k: float, relative_humidity1: float, p2_pa: float, t2_k: float, relative_humidity2: float) -> float: ...
+@overload
+def reference_flow_convert(*, q1_m3_s: _Array, p1_pa: _Array, t1_k: _Array, relative_humidity1: _Array, p2_pa: _Array, t2_k: _Array, relative_humidity2: _Array) -> Any: ...
+
+@overload
+def reference_flow_between_states(*, q1_m3_s: float, from_state: int, to_state: int) -> float: ...
+@overload
+def reference_flow_between_states(*, q1_m3_s: _Array, from_state: _Array, to_state: _Array) -> Any: ...
+
+@overload
+def reference_flow_to_state(*, q1_m3_s: float, p1_pa: float, t1_k: float, relative_humidity1: float, state: int) -> float: ...
+@overload
+def reference_flow_to_state(*, q1_m3_s: _Array, p1_pa: _Array, t1_k: _Array, relative_humidity1: _Array, state: _Array) -> Any: ...
+
+@overload
+def reference_flow_from_state(*, q1_m3_s: float, state: int, p2_pa: float, t2_k: float, relative_humidity2: float) -> float: ...
+@overload
+def reference_flow_from_state(*, q1_m3_s: _Array, state: _Array, p2_pa: _Array, t2_k: _Array, relative_humidity2: _Array) -> Any: ...
+
+class ReferenceMassFlowFromVolumeFlowResult(NamedTuple):
+    mass_kg_s: float
+    dry_kg_s: float
+
+@overload
+def reference_mass_flow_from_volume_flow(*, q_m3_s: float, p_pa: float, t_k: float, relative_humidity: float) -> ReferenceMassFlowFromVolumeFlowResult: ...
+@overload
+def reference_mass_flow_from_volume_flow(*, q_m3_s: _Array, p_pa: _Array, t_k: _Array, relative_humidity: _Array) -> Any: ...
+
+@overload
+def reference_volume_flow_from_mass_flow(*, mass_kg_s: float, p_pa: float, t_k: float, relative_humidity: float) -> float: ...
+@overload
+def reference_volume_flow_from_mass_flow(*, mass_kg_s: _Array, p_pa: _Array, t_k: _Array, relative_humidity: _Array) -> Any: ...
+
 @overload
 def verdict_probability(*, value: float, uncertainty: float, lower: float, upper: float) -> float: ...
 @overload
@@ -272,6 +334,10 @@ def units_symbol_at(*, i: int) -> str: ...
 def units_name_at(*, i: int) -> str: ...
 
 def units_si_symbol_at(*, i: int) -> str: ...
+
+def reference_name(*, state: int) -> str: ...
+
+def reference_text(*, state: int) -> str: ...
 
 def fault_count() -> int: ...
 
