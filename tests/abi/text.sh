@@ -7,6 +7,8 @@
 set -u
 cd "$top_srcdir" || exit 99
 status=0
+files=$(mktemp) || exit 99
+trap 'rm -f "$files"' EXIT
 
 # complain TEXT LINES
 complain()
@@ -21,17 +23,16 @@ complain()
 if git rev-parse --is-inside-work-tree >/dev/null 2>&1 && [ -n "$(git ls-files configure.ac)" ]; then
   git ls-files --cached --others --exclude-standard | while read -r f; do [ -f "$f" ] && echo "$f"; done
 else
-  find . -type f ! -path './build*' ! -path './autom4te.cache/*' ! -path '*/.*' ! -name '*.o' ! -name '*.lo' |
-    sed 's|^\./||' | grep -v -x -E 'configure|aclocal\.m4|Makefile\.in|config\.(log|status)|libtool'
-fi | sort >/tmp/text.$$ || exit 99
-trap 'rm -f /tmp/text.$$' EXIT
-[ -s /tmp/text.$$ ] || { echo "no files found"; exit 99; }
+  find README.md DEVELOPERS.md NEWS.md LICENSE configure.ac Makefile.am bootstrap include lib tests bindings examples doc \
+    -type f ! -path '*/.*' ! -path '*/__pycache__/*' ! -name '*.o' ! -name '*.l[ao]' ! -name '*.log' ! -name '*.trs'
+fi | sort >"$files" || exit 99
+[ -s "$files" ] || { echo "no files found"; exit 99; }
 # all GREP-OPTIONS...  searches every text file
 all()
 {
-  xargs -d '\n' grep -I -n "$@" /dev/null </tmp/text.$$ | grep -v '^tests/abi/text\.sh:'
+  xargs -d '\n' grep -I -n "$@" /dev/null <"$files" | grep -v '^tests/abi/text\.sh:'
 }
-sources=$(grep -E '\.(c|h)$' /tmp/text.$$)
+sources=$(grep -E '\.(c|h)$' "$files")
 # c GREP-OPTIONS...  searches every C file that is written by hand
 c()
 {
