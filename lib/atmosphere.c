@@ -63,3 +63,11 @@ int32_t freeair_atmosphere_altitude_from_geometric(double geometric_m, double *a
   *altitude_m = earth_radius * geometric_m / (earth_radius + geometric_m);
   return FREEAIR_OK;
 }
+
+int32_t freeair_atmosphere_pressure_from_geometric(double geometric_m, double *p_pa)
+{
+  if (p_pa == NULL) return FREEAIR_ERR_NULL;
+  *p_pa = NAN;
+  if (!freeair__closed(geometric_m, -4996.0, 11019.0)) return FREEAIR_ERR_DOMAIN;
+  return freeair_atmosphere_pressure_from_altitude(earth_radius * geometric_m / (earth_radius + geometric_m), p_pa);
+}

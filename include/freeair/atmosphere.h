@@ -89,6 +89,21 @@ FREEAIR_API int32_t freeair_atmosphere_density_from_altitude(double altitude_m, 
  */
 FREEAIR_API int32_t freeair_atmosphere_altitude_from_geometric(double geometric_m, double *altitude_m);
 
+/** Pressure of the standard atmosphere at a geometric altitude.
+ *
+ * Model: freeair_atmosphere_pressure_from_altitude at the geopotential altitude
+ * r Z / (r + Z), r = 6356766 m.
+ *
+ * @param[in]  geometric_m Geometric altitude above mean sea level. @range{[-4996;11019]}
+ * @param[out] p_pa        Pressure, absolute.
+ * @retval FREEAIR_OK         computed
+ * @retval FREEAIR_ERR_NULL   p_pa is null
+ * @retval FREEAIR_ERR_DOMAIN geometric_m is outside its range
+ * @source{US Standard Atmosphere 1976, equations 18 and 33a}
+ * @since 0.1
+ */
+FREEAIR_API int32_t freeair_atmosphere_pressure_from_geometric(double geometric_m, double *p_pa);
+
 /** @} */
 
 #ifdef __cplusplus

@@ -743,6 +743,28 @@ static const freeair_parameter parameters_freeair_atmosphere_altitude_from_geome
 
 static const int32_t statuses_freeair_atmosphere_altitude_from_geometric[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
 
+static void loop_freeair_atmosphere_pressure_from_geometric(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_atmosphere_pressure_from_geometric(*(double *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_atmosphere_pressure_from_geometric[] = {
+    {"geometric_m", "Geometric altitude above mean sea level.", "m", "[-4996;11019]", "", "", NULL, -4996.0, 11019.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_pa", "Pressure, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_atmosphere_pressure_from_geometric[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
 static void loop_freeair_machine_complete(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
   if (n == 0) return;
@@ -870,6 +892,7 @@ const freeair_function freeair__functions[] = {
     {"freeair_atmosphere_temperature_from_altitude", "atmosphere", "Temperature of the standard atmosphere at a geopotential altitude.", "T = T0 - L H, T0 = 288.15 K, L = 0.0065 K/m. Troposphere only.", "ISO 2533:1975, Standard Atmosphere, 2.2", parameters_freeair_atmosphere_temperature_from_altitude, statuses_freeair_atmosphere_temperature_from_altitude, loop_freeair_atmosphere_temperature_from_altitude, 2u, 3u, 0},
     {"freeair_atmosphere_density_from_altitude", "atmosphere", "Density of the standard atmosphere at a geopotential altitude.", "rho = p / (R T) with pressure and temperature of the standard atmosphere.", "ISO 2533:1975, Standard Atmosphere, 2.2", parameters_freeair_atmosphere_density_from_altitude, statuses_freeair_atmosphere_density_from_altitude, loop_freeair_atmosphere_density_from_altitude, 2u, 3u, 0},
     {"freeair_atmosphere_altitude_from_geometric", "atmosphere", "Geopotential altitude of a geometric altitude.", "H = r Z / (r + Z), r = 6356766 m, the nominal radius of the earth.", "ISO 2533:1975, Standard Atmosphere, 2.3; US Standard Atmosphere 1976, equation 18", parameters_freeair_atmosphere_altitude_from_geometric, statuses_freeair_atmosphere_altitude_from_geometric, loop_freeair_atmosphere_altitude_from_geometric, 2u, 3u, 0},
+    {"freeair_atmosphere_pressure_from_geometric", "atmosphere", "Pressure of the standard atmosphere at a geometric altitude.", "freeair_atmosphere_pressure_from_altitude at the geopotential altitude r Z / (r + Z), r = 6356766 m.", "US Standard Atmosphere 1976, equations 18 and 33a", parameters_freeair_atmosphere_pressure_from_geometric, statuses_freeair_atmosphere_pressure_from_geometric, loop_freeair_atmosphere_pressure_from_geometric, 2u, 3u, 0},
     {"freeair_machine_complete", "machine", "Fills every field that is not given with its default.", "the defaults documented at each field. Idempotent: a complete description is returned unchanged. rated_delivery_m3_s stays NaN when not given.", "common practice", parameters_freeair_machine_complete, statuses_freeair_machine_complete, loop_freeair_machine_complete, 2u, 4u, 0},
     {"freeair_machine_displacement", "machine", "Displacement: swept volume of the first stage times nominal speed.", "lp_cylinders * pi/4 * bore^2 * stroke * speed, at rated motor slip and without belt slip.", "definition", parameters_freeair_machine_displacement, statuses_freeair_machine_displacement, loop_freeair_machine_displacement, 2u, 4u, 0},
     {"freeair_fault_applies", "fault", "Whether a machine can have a fault at all.", "faults of the second stage and between the stages need two stages; a gasket between two cylinders needs two cylinders side by side under one head.", "definition", parameters_freeair_fault_applies, statuses_freeair_fault_applies, loop_freeair_fault_applies, 3u, 5u, 0},
@@ -972,6 +995,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {22, 19, 21, 18, 20, 25, 26, 23, 24, 7, 9, 8, 11, 10, 13, 12, 14, 15, 5, 3, 4, 2, 6, 0, 1, 17, 16};
+const uint16_t freeair__functions_by_name[] = {22, 19, 21, 18, 23, 20, 26, 27, 24, 25, 7, 9, 8, 11, 10, 13, 12, 14, 15, 5, 3, 4, 2, 6, 0, 1, 17, 16};
 
 const uint16_t freeair__constants_by_name[] = {29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 65, 61, 63, 62, 52, 70, 51, 54, 56, 50, 47, 58, 57, 67, 49, 53, 55, 48, 46, 69, 66, 64, 59, 68, 60, 45, 44, 0, 78, 80, 79, 77, 81, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 71, 72, 74, 76, 75, 73, 41, 43, 42, 1, 3, 5, 2, 4};

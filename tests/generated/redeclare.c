@@ -38,6 +38,7 @@ int32_t freeair_atmosphere_altitude_from_pressure(double p_pa, double *altitude_
 int32_t freeair_atmosphere_temperature_from_altitude(double altitude_m, double *t_k);
 int32_t freeair_atmosphere_density_from_altitude(double altitude_m, double *rho_kg_m3);
 int32_t freeair_atmosphere_altitude_from_geometric(double geometric_m, double *altitude_m);
+int32_t freeair_atmosphere_pressure_from_geometric(double geometric_m, double *p_pa);
 int32_t freeair_machine_init(freeair_machine *machine, size_t caller_size);
 int32_t freeair_machine_site_init(freeair_machine_site *site, size_t caller_size);
 int32_t freeair_machine_complete(const freeair_machine *machine, freeair_machine *complete);

@@ -797,6 +797,26 @@ def atmosphere_altitude_from_geometric(*, geometric_m):
     return _runtime.call("freeair_atmosphere_altitude_from_geometric")((geometric_m,))
 
 
+def atmosphere_pressure_from_geometric(*, geometric_m):
+    """Pressure of the standard atmosphere at a geometric altitude.
+
+    Model: freeair_atmosphere_pressure_from_altitude at the geopotential altitude r Z / (r + Z), r =
+    6356766 m.
+
+    Arguments:
+        geometric_m: Geometric altitude above mean sea level. [m] Range [-4996;11019].
+
+    Returns:
+        p_pa: Pressure, absolute. [Pa]
+
+    Raises:
+        DomainError: geometric_m is outside its range
+
+    Source: US Standard Atmosphere 1976, equations 18 and 33a
+    """
+    return _runtime.call("freeair_atmosphere_pressure_from_geometric")((geometric_m,))
+
+
 def machine_complete(*, machine):
     """Fills every field that is not given with its default.
 
@@ -1202,6 +1222,7 @@ __all__ = [
     "atmosphere_altitude_from_pressure",
     "atmosphere_density_from_altitude",
     "atmosphere_pressure_from_altitude",
+    "atmosphere_pressure_from_geometric",
     "atmosphere_temperature_from_altitude",
     "caution_name",
     "caution_text",
