@@ -30,6 +30,7 @@
 #include <freeair/atmosphere.h>
 #include <freeair/machine.h>
 #include <freeair/fault.h>
+#include <freeair/cycle.h>
 #include <freeair/describe.h>
 #include <freeair/catalogue.h>
 

@@ -8,6 +8,7 @@
 
 static const freeair_structure structure_freeair_machine;
 static const freeair_structure structure_freeair_machine_site;
+static const freeair_structure structure_freeair_cycle_result;
 
 static const freeair_parameter fields_freeair_machine[] = {
     {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
@@ -110,6 +111,65 @@ static const freeair_machine_site initial_freeair_machine_site = FREEAIR_MACHINE
 
 static const freeair_structure structure_freeair_machine_site = {
     "freeair_machine_site", fields_freeair_machine_site, &initial_freeair_machine_site, sizeof(freeair_machine_site), 40u, 6u};
+
+static const freeair_parameter fields_freeair_cycle_result[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"delivery_m3_s", "Net flow into the receiver as free air of the site; negative when it flows back.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 8u, sizeof(double), -1, -1},
+    {"delivery_kg_s", "The same as mass flow.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 16u, sizeof(double), -1, -1},
+    {"intake_kg_s", "Net flow in through the filter.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 24u, sizeof(double), -1, -1},
+    {"inlet_backflow_kg_s", "Flow that blows back out of the filter.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 32u, sizeof(double), -1, -1},
+    {"interstage_mean_pa", "Mean pressure of the intercooler, absolute; NaN for a single stage.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 40u, sizeof(double), -1, -1},
+    {"interstage_min_pa", "Lowest pressure of the intercooler; NaN for a single stage.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 48u, sizeof(double), -1, -1},
+    {"interstage_max_pa", "Highest pressure of the intercooler; NaN for a single stage.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 56u, sizeof(double), -1, -1},
+    {"intercooler_k", "Mean temperature of the gas in the intercooler; NaN for a single stage.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 64u, sizeof(double), -1, -1},
+    {"plenum_pa", "Mean pressure behind the filter.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 72u, sizeof(double), -1, -1},
+    {"plenum_k", "Mean temperature behind the filter.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 80u, sizeof(double), -1, -1},
+    {"line_pa", "Mean pressure before the check valve.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 88u, sizeof(double), -1, -1},
+    {"line_k", "Mean temperature before the check valve.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 96u, sizeof(double), -1, -1},
+    {"lp_discharge_k", "Mean temperature of gas leaving the first stage.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 104u, sizeof(double), -1, -1},
+    {"hp_discharge_k", "Mean temperature of gas leaving the second stage; NaN for a single stage.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 112u, sizeof(double), -1, -1},
+    {"lp_wall_k", "Wall temperature of the first cylinder of the first stage.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 120u, sizeof(double), -1, -1},
+    {"hp_wall_k", "Wall temperature of the first cylinder of the second stage; NaN for a single stage.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 128u, sizeof(double), -1, -1},
+    {"lp_volumetric_efficiency", "Net intake of the first stage over its displacement at ambient density.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 136u, sizeof(double), -1, -1},
+    {"hp_volumetric_efficiency", "Net intake of the second stage over its displacement at intercooler density.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 144u, sizeof(double), -1, -1},
+    {"lp_indicated_w", "Indicated power of the first stage.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 152u, sizeof(double), -1, -1},
+    {"hp_indicated_w", "Indicated power of the second stage; 0 for a single stage.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 160u, sizeof(double), -1, -1},
+    {"friction_w", "Friction power.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 168u, sizeof(double), -1, -1},
+    {"shaft_w", "Power at the pump shaft.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 176u, sizeof(double), -1, -1},
+    {"motor_w", "Power at the motor shaft.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 184u, sizeof(double), -1, -1},
+    {"speed_rev_s", "Speed of the pump.", "rev/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 192u, sizeof(double), -1, -1},
+    {"motor_speed_rev_s", "Speed of the motor.", "rev/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 200u, sizeof(double), -1, -1},
+    {"motor_slip", "Slip of the motor.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 208u, sizeof(double), -1, -1},
+    {"relief_kg_s", "Flow through the interstage relief valve.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 216u, sizeof(double), -1, -1},
+    {"interstage_leak_kg_s", "Leak from the intercooler.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 224u, sizeof(double), -1, -1},
+    {"unloader_kg_s", "Leak through the unloader.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 232u, sizeof(double), -1, -1},
+    {"lp_ring_kg_s", "Flow past all rings of the first stage to the crankcase.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 240u, sizeof(double), -1, -1},
+    {"hp_ring_kg_s", "Flow past all rings of the second stage to the crankcase.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 248u, sizeof(double), -1, -1},
+    {"gasket_breach_kg_s", "Net flow through the breach from the first cylinder to the second.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 256u, sizeof(double), -1, -1},
+    {"gasket_leak_kg_s", "Flow from the cylinders to outside past the gaskets.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 264u, sizeof(double), -1, -1},
+    {"lp_suction_backflow_kg_s", "Flow back out through the suction valves of the first stage.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 272u, sizeof(double), -1, -1},
+    {"hp_suction_backflow_kg_s", "Flow back out through the suction valves of the second stage.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 280u, sizeof(double), -1, -1},
+    {"wall_heat_w", "Heat from the gas to all cylinder walls.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 288u, sizeof(double), -1, -1},
+    {"intercooler_w", "Heat from the intercooler to ambient.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 296u, sizeof(double), -1, -1},
+    {"line_w", "Heat from the line to ambient.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 304u, sizeof(double), -1, -1},
+    {"lp_rod_max_n", "Largest gas load on a first-stage rod, compression positive.", "N", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 312u, sizeof(double), -1, -1},
+    {"lp_rod_min_n", "Smallest gas load on a first-stage rod; negative is tension.", "N", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 320u, sizeof(double), -1, -1},
+    {"hp_rod_max_n", "Largest gas load on a second-stage rod.", "N", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 328u, sizeof(double), -1, -1},
+    {"hp_rod_min_n", "Smallest gas load on a second-stage rod.", "N", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 336u, sizeof(double), -1, -1},
+    {"mass_error", "Imbalance of mass over the revolution, over the displacement's mass.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 344u, sizeof(double), -1, -1},
+    {"energy_error", "Imbalance of energy over the revolution, over the displacement's enthalpy.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 352u, sizeof(double), -1, -1},
+    {"residual", "Largest change of a state over the last revolution, over the displacement.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 360u, sizeof(double), -1, -1},
+    {"revolutions", "Revolutions integrated.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 368u, sizeof(int32_t), -1, -1},
+    {"steps", "Steps taken in all of them.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 372u, sizeof(int32_t), -1, -1},
+    {"evaluations", "Evaluations of the rates in all of them.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 376u, sizeof(int32_t), -1, -1},
+    {"stages", "Stages of the machine.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 380u, sizeof(int32_t), -1, -1},
+};
+
+static const freeair_cycle_result initial_freeair_cycle_result = FREEAIR_CYCLE_RESULT_INIT;
+
+static const freeair_structure structure_freeair_cycle_result = {
+    "freeair_cycle_result", fields_freeair_cycle_result, &initial_freeair_cycle_result, sizeof(freeair_cycle_result), 384u, 51u};
 
 static void loop_freeair_units_is_gauge(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
@@ -868,6 +928,86 @@ static const freeair_parameter parameters_freeair_fault_apply[] = {
 
 static const int32_t statuses_freeair_fault_apply[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_UNSUPPORTED};
 
+static void loop_freeair_cycle_point(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_cycle_point((const freeair_machine *)(void *)a0, (const freeair_machine_site *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (freeair_cycle_result *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_cycle_point[] = {
+    {"machine", "The machine.", "", "", "", "", &structure_freeair_machine, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine), -1, -1},
+    {"site", "The site.", "", "", "", "", &structure_freeair_machine_site, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine_site), -1, -1},
+    {"receiver_pa", "Pressure in the receiver, absolute.", "Pa", "(0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"receiver_k", "Temperature of gas that flows back from the receiver.", "K", "(0;1000]", "ambient", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"accuracy", "Accuracy of the delivery, over the displacement.", "1", "[1e-6;0.1]", "1e-3", "", NULL, 1e-06, 0.1, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"point", "The operating point.", "", "", "", "", &structure_freeair_cycle_result, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_cycle_result), -1, -1},
+};
+
+static const int32_t statuses_freeair_cycle_point[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_CONVERGENCE, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_cycle_card(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_cycle_card((const freeair_machine *)(void *)a0, (const freeair_machine_site *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(int32_t *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7, (double *)(void *)a8, *(size_t *)(void *)a9);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+  }
+}
+
+static const freeair_parameter parameters_freeair_cycle_card[] = {
+    {"machine", "The machine.", "", "", "", "", &structure_freeair_machine, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine), -1, -1},
+    {"site", "The site.", "", "", "", "", &structure_freeair_machine_site, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine_site), -1, -1},
+    {"receiver_pa", "Pressure in the receiver, absolute.", "Pa", "(0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"receiver_k", "Temperature of gas that flows back from the receiver.", "K", "(0;1000]", "ambient", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"accuracy", "Accuracy of the delivery, over the displacement.", "1", "[1e-6;0.1]", "1e-3", "", NULL, 1e-06, 0.1, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"cylinder", "Which cylinder: first stage from 0, then second stage.", "1", "[0;7]", "", "", NULL, 0.0, 7.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"v_m3", "Volume, clearance included.", "m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 9, -1},
+    {"p_pa", "Pressure, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 9, -1},
+    {"t_k", "Temperature.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 9, -1},
+    {"n", "Number of points, at least 4.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_cycle_card[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_NO_CONVERGENCE, FREEAIR_ERR_NO_SOLUTION};
+
 const freeair_function freeair__functions[] = {
     {"freeair_units_is_gauge", "units", "Whether a symbol means a pressure above that of the surrounding air.", "table look-up. Symbols that say so: psig, barg, kPag, kgf/cm2g, inHg vac and their spellings. A plain psi or bar says neither; here it is absolute.", "definition", parameters_freeair_units_is_gauge, statuses_freeair_units_is_gauge, loop_freeair_units_is_gauge, 2u, 4u, 0},
     {"freeair_units_si_from", "units", "Value in coherent SI of a value in a unit.", "si = zero + value x factor, the factor exact by definition of the unit wherever it has an exact one. Temperatures are readings of a scale: 20 degC is 293.15 K. A gauge pressure stays a gauge pressure, in pascal: ask freeair_units_is_gauge() before you use it as an absolute one.", "NIST Special Publication 811, 2008 edition, Guide for the Use of the SI, Appendix B; ISO 80000", parameters_freeair_units_si_from, statuses_freeair_units_si_from, loop_freeair_units_si_from, 3u, 5u, 0},
@@ -897,6 +1037,8 @@ const freeair_function freeair__functions[] = {
     {"freeair_machine_displacement", "machine", "Displacement: swept volume of the first stage times nominal speed.", "lp_cylinders * pi/4 * bore^2 * stroke * speed, at rated motor slip and without belt slip.", "definition", parameters_freeair_machine_displacement, statuses_freeair_machine_displacement, loop_freeair_machine_displacement, 2u, 4u, 0},
     {"freeair_fault_applies", "fault", "Whether a machine can have a fault at all.", "faults of the second stage and between the stages need two stages; a gasket between two cylinders needs two cylinders side by side under one head.", "definition", parameters_freeair_fault_applies, statuses_freeair_fault_applies, loop_freeair_fault_applies, 3u, 5u, 0},
     {"freeair_fault_apply", "fault", "Applies a fault to a description and its site.", "the change documented at each code, in addition to what the description already holds; continuous and monotone in the severity, and none at severity 0. A valve fault of a stage of several cylinders affects the first of them, unless lp_leaking_cylinders or hp_leaking_cylinders says otherwise or the stage already leaks. The outputs may be the same structures as the inputs.", "common practice", parameters_freeair_fault_apply, statuses_freeair_fault_apply, loop_freeair_fault_apply, 6u, 6u, FREEAIR_CAUTION_RELIEF_VALVE},
+    {"freeair_cycle_point", "cycle", "Operating point of a machine against a receiver at constant pressure.", "mass and energy balances dm/dt = sum m', dU/dt = sum m' h - Q - p dV/dt of each volume over the crank angle, isentropic nozzles, quasi-static valves, wall heat Nu = a Re^b, integrated with an L-stable pair of order 4(3) to periodicity by Newton's method. At most 400 revolutions, usually 6 to 12.", "Annand, Heat transfer in the cylinders of reciprocating internal combustion engines, Proc. IMechE 177 (1963), form of the wall heat law; the balances are common practice", parameters_freeair_cycle_point, statuses_freeair_cycle_point, loop_freeair_cycle_point, 6u, 7u, FREEAIR_CAUTION_HOT},
+    {"freeair_cycle_card", "cycle", "Indicator card of one cylinder at an operating point.", "as in freeair_cycle_point; n points at equal crank angles from the top dead centre of the first cylinder, so that point i is at i/n of a revolution.", "common practice", parameters_freeair_cycle_card, statuses_freeair_cycle_card, loop_freeair_cycle_card, 10u, 8u, 0},
 };
 
 const size_t freeair__n_functions = sizeof freeair__functions / sizeof freeair__functions[0];
@@ -904,9 +1046,10 @@ const size_t freeair__n_functions = sizeof freeair__functions / sizeof freeair__
 const freeair_structure *const freeair__structures[] = {
     &structure_freeair_machine,
     &structure_freeair_machine_site,
+    &structure_freeair_cycle_result,
 };
 
-const size_t freeair__n_structures = 2;
+const size_t freeair__n_structures = 3;
 
 const freeair__constant freeair__constants[] = {
     {"FREEAIR_OK", "freeair_status", "Computed.", FREEAIR_OK},
@@ -995,6 +1138,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {22, 19, 21, 18, 23, 20, 26, 27, 24, 25, 7, 9, 8, 11, 10, 13, 12, 14, 15, 5, 3, 4, 2, 6, 0, 1, 17, 16};
+const uint16_t freeair__functions_by_name[] = {22, 19, 21, 18, 23, 20, 29, 28, 26, 27, 24, 25, 7, 9, 8, 11, 10, 13, 12, 14, 15, 5, 3, 4, 2, 6, 0, 1, 17, 16};
 
 const uint16_t freeair__constants_by_name[] = {29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 65, 61, 63, 62, 52, 70, 51, 54, 56, 50, 47, 58, 57, 67, 49, 53, 55, 48, 46, 69, 66, 64, 59, 68, 60, 45, 44, 0, 78, 80, 79, 77, 81, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 71, 72, 74, 76, 75, 73, 41, 43, 42, 1, 3, 5, 2, 4};

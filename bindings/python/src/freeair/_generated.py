@@ -255,8 +255,78 @@ class MachineSite(_runtime.Structure):
     __slots__ = ("_memory",)
 
 
+class CycleResult(_runtime.Structure):
+    """The operating point of a machine.
+
+    Flows are means over a revolution, net and positive outward unless said.
+
+    Fields:
+        delivery_m3_s: Net flow into the receiver as free air of the site; negative when it flows
+            back. [m3/s]
+        delivery_kg_s: The same as mass flow. [kg/s]
+        intake_kg_s: Net flow in through the filter. [kg/s]
+        inlet_backflow_kg_s: Flow that blows back out of the filter. [kg/s]
+        interstage_mean_pa: Mean pressure of the intercooler, absolute; NaN for a single stage. [Pa]
+        interstage_min_pa: Lowest pressure of the intercooler; NaN for a single stage. [Pa]
+        interstage_max_pa: Highest pressure of the intercooler; NaN for a single stage. [Pa]
+        intercooler_k: Mean temperature of the gas in the intercooler; NaN for a single stage. [K]
+        plenum_pa: Mean pressure behind the filter. [Pa]
+        plenum_k: Mean temperature behind the filter. [K]
+        line_pa: Mean pressure before the check valve. [Pa]
+        line_k: Mean temperature before the check valve. [K]
+        lp_discharge_k: Mean temperature of gas leaving the first stage. [K]
+        hp_discharge_k: Mean temperature of gas leaving the second stage; NaN for a single stage.
+            [K]
+        lp_wall_k: Wall temperature of the first cylinder of the first stage. [K]
+        hp_wall_k: Wall temperature of the first cylinder of the second stage; NaN for a single
+            stage. [K]
+        lp_volumetric_efficiency: Net intake of the first stage over its displacement at ambient
+            density.
+        hp_volumetric_efficiency: Net intake of the second stage over its displacement at
+            intercooler density.
+        lp_indicated_w: Indicated power of the first stage. [W]
+        hp_indicated_w: Indicated power of the second stage; 0 for a single stage. [W]
+        friction_w: Friction power. [W]
+        shaft_w: Power at the pump shaft. [W]
+        motor_w: Power at the motor shaft. [W]
+        speed_rev_s: Speed of the pump. [rev/s]
+        motor_speed_rev_s: Speed of the motor. [rev/s]
+        motor_slip: Slip of the motor.
+        relief_kg_s: Flow through the interstage relief valve. [kg/s]
+        interstage_leak_kg_s: Leak from the intercooler. [kg/s]
+        unloader_kg_s: Leak through the unloader. [kg/s]
+        lp_ring_kg_s: Flow past all rings of the first stage to the crankcase. [kg/s]
+        hp_ring_kg_s: Flow past all rings of the second stage to the crankcase. [kg/s]
+        gasket_breach_kg_s: Net flow through the breach from the first cylinder to the second.
+            [kg/s]
+        gasket_leak_kg_s: Flow from the cylinders to outside past the gaskets. [kg/s]
+        lp_suction_backflow_kg_s: Flow back out through the suction valves of the first stage.
+            [kg/s]
+        hp_suction_backflow_kg_s: Flow back out through the suction valves of the second stage.
+            [kg/s]
+        wall_heat_w: Heat from the gas to all cylinder walls. [W]
+        intercooler_w: Heat from the intercooler to ambient. [W]
+        line_w: Heat from the line to ambient. [W]
+        lp_rod_max_n: Largest gas load on a first-stage rod, compression positive. [N]
+        lp_rod_min_n: Smallest gas load on a first-stage rod; negative is tension. [N]
+        hp_rod_max_n: Largest gas load on a second-stage rod. [N]
+        hp_rod_min_n: Smallest gas load on a second-stage rod. [N]
+        mass_error: Imbalance of mass over the revolution, over the displacement's mass.
+        energy_error: Imbalance of energy over the revolution, over the displacement's enthalpy.
+        residual: Largest change of a state over the last revolution, over the displacement.
+        revolutions: Revolutions integrated.
+        steps: Steps taken in all of them.
+        evaluations: Evaluations of the rates in all of them.
+        stages: Stages of the machine.
+    """
+
+    _c_name = "freeair_cycle_result"
+    __slots__ = ("_memory",)
+
+
 _runtime.STRUCTURES["freeair_machine"] = Machine
 _runtime.STRUCTURES["freeair_machine_site"] = MachineSite
+_runtime.STRUCTURES["freeair_cycle_result"] = CycleResult
 
 
 def units_is_gauge(*, symbol):
@@ -917,6 +987,76 @@ def fault_apply(*, machine, site, fault, severity):
     return _runtime.call("freeair_fault_apply")((machine, site, fault, severity,), FaultApplyResult)
 
 
+def cycle_point(*, machine, site, receiver_pa, receiver_k=None, accuracy=None):
+    """Operating point of a machine against a receiver at constant pressure.
+
+    Model: mass and energy balances dm/dt = sum m', dU/dt = sum m' h - Q - p dV/dt of each volume
+    over the crank angle, isentropic nozzles, quasi-static valves, wall heat Nu = a Re^b, integrated
+    with an L-stable pair of order 4(3) to periodicity by Newton's method. At most 400 revolutions,
+    usually 6 to 12.
+
+    Arguments:
+        machine: The machine.
+        site: The site.
+        receiver_pa: Pressure in the receiver, absolute. [Pa] Range (0;1e8].
+        receiver_k: Temperature of gas that flows back from the receiver. [K] Range (0;1000].
+            Default: ambient.
+        accuracy: Accuracy of the delivery, over the displacement. Range [1e-6;0.1]. Default: 1e-3.
+
+    Returns:
+        point: The operating point.
+
+    Raises:
+        StructureVersionError: a structure has an unknown size
+        DomainError: a value is outside its range, see freeair_machine_complete
+        NoConvergenceError: no revolution repeated
+        NoSolutionError: the description leads to no physical state
+
+    Caution: Discharge parts burn; let them cool.
+
+    Source: Annand, Heat transfer in the cylinders of reciprocating internal combustion engines,
+    Proc. IMechE 177 (1963), form of the wall heat law; the balances are common practice
+    """
+    return _runtime.call("freeair_cycle_point")((machine, site, receiver_pa, receiver_k, accuracy,))
+
+
+CycleCardResult = _collections.namedtuple(
+    "CycleCardResult", ['v_m3', 'p_pa', 't_k'])
+
+
+def cycle_card(*, machine, site, receiver_pa, receiver_k=None, accuracy=None, cylinder, n):
+    """Indicator card of one cylinder at an operating point.
+
+    Model: as in freeair_cycle_point; n points at equal crank angles from the top dead centre of the
+    first cylinder, so that point i is at i/n of a revolution.
+
+    Arguments:
+        machine: The machine.
+        site: The site.
+        receiver_pa: Pressure in the receiver, absolute. [Pa] Range (0;1e8].
+        receiver_k: Temperature of gas that flows back from the receiver. [K] Range (0;1000].
+            Default: ambient.
+        accuracy: Accuracy of the delivery, over the displacement. Range [1e-6;0.1]. Default: 1e-3.
+        cylinder: Which cylinder: first stage from 0, then second stage. Range [0;7].
+        n: Number of points, at least 4.
+
+    Returns:
+        v_m3: Volume, clearance included. [m3]
+        p_pa: Pressure, absolute. [Pa]
+        t_k: Temperature. [K]
+
+    Raises:
+        StructureVersionError: a structure has an unknown size
+        DomainError: a value is outside its range, or n is below 4
+        NotFoundError: the machine has no such cylinder
+        NoConvergenceError: no revolution repeated
+        NoSolutionError: the description leads to no physical state
+
+    Source: common practice
+    """
+    return _runtime.call("freeair_cycle_card")((machine, site, receiver_pa, receiver_k, accuracy, cylinder, n,), CycleCardResult)
+
+
 def status_name(*, status):
     """Name of a status code, such as "FREEAIR_ERR_DOMAIN".
 
@@ -1145,6 +1285,8 @@ __all__ = [
     "CAUTION_ROTATING",
     "CAUTION_STORED_ENERGY",
     "CAUTION_VESSEL",
+    "CycleCardResult",
+    "CycleResult",
     "ERR_DATA",
     "ERR_DIMENSION",
     "ERR_DOMAIN",
@@ -1226,6 +1368,8 @@ __all__ = [
     "atmosphere_temperature_from_altitude",
     "caution_name",
     "caution_text",
+    "cycle_card",
+    "cycle_point",
     "fault_applies",
     "fault_apply",
     "fault_count",

@@ -177,6 +177,58 @@ class MachineSite(Structure):
     supply_v: float
     def __init__(self, *, barometric_pa: float | None = ..., ambient_k: float | None = ..., humidity: float | None = ..., supply_v: float | None = ...) -> None: ...
 
+class CycleResult(Structure):
+    delivery_m3_s: float
+    delivery_kg_s: float
+    intake_kg_s: float
+    inlet_backflow_kg_s: float
+    interstage_mean_pa: float
+    interstage_min_pa: float
+    interstage_max_pa: float
+    intercooler_k: float
+    plenum_pa: float
+    plenum_k: float
+    line_pa: float
+    line_k: float
+    lp_discharge_k: float
+    hp_discharge_k: float
+    lp_wall_k: float
+    hp_wall_k: float
+    lp_volumetric_efficiency: float
+    hp_volumetric_efficiency: float
+    lp_indicated_w: float
+    hp_indicated_w: float
+    friction_w: float
+    shaft_w: float
+    motor_w: float
+    speed_rev_s: float
+    motor_speed_rev_s: float
+    motor_slip: float
+    relief_kg_s: float
+    interstage_leak_kg_s: float
+    unloader_kg_s: float
+    lp_ring_kg_s: float
+    hp_ring_kg_s: float
+    gasket_breach_kg_s: float
+    gasket_leak_kg_s: float
+    lp_suction_backflow_kg_s: float
+    hp_suction_backflow_kg_s: float
+    wall_heat_w: float
+    intercooler_w: float
+    line_w: float
+    lp_rod_max_n: float
+    lp_rod_min_n: float
+    hp_rod_max_n: float
+    hp_rod_min_n: float
+    mass_error: float
+    energy_error: float
+    residual: float
+    revolutions: int
+    steps: int
+    evaluations: int
+    stages: int
+    def __init__(self, *, delivery_m3_s: float | None = ..., delivery_kg_s: float | None = ..., intake_kg_s: float | None = ..., inlet_backflow_kg_s: float | None = ..., interstage_mean_pa: float | None = ..., interstage_min_pa: float | None = ..., interstage_max_pa: float | None = ..., intercooler_k: float | None = ..., plenum_pa: float | None = ..., plenum_k: float | None = ..., line_pa: float | None = ..., line_k: float | None = ..., lp_discharge_k: float | None = ..., hp_discharge_k: float | None = ..., lp_wall_k: float | None = ..., hp_wall_k: float | None = ..., lp_volumetric_efficiency: float | None = ..., hp_volumetric_efficiency: float | None = ..., lp_indicated_w: float | None = ..., hp_indicated_w: float | None = ..., friction_w: float | None = ..., shaft_w: float | None = ..., motor_w: float | None = ..., speed_rev_s: float | None = ..., motor_speed_rev_s: float | None = ..., motor_slip: float | None = ..., relief_kg_s: float | None = ..., interstage_leak_kg_s: float | None = ..., unloader_kg_s: float | None = ..., lp_ring_kg_s: float | None = ..., hp_ring_kg_s: float | None = ..., gasket_breach_kg_s: float | None = ..., gasket_leak_kg_s: float | None = ..., lp_suction_backflow_kg_s: float | None = ..., hp_suction_backflow_kg_s: float | None = ..., wall_heat_w: float | None = ..., intercooler_w: float | None = ..., line_w: float | None = ..., lp_rod_max_n: float | None = ..., lp_rod_min_n: float | None = ..., hp_rod_max_n: float | None = ..., hp_rod_min_n: float | None = ..., mass_error: float | None = ..., energy_error: float | None = ..., residual: float | None = ..., revolutions: int | None = ..., steps: int | None = ..., evaluations: int | None = ..., stages: int | None = ...) -> None: ...
+
 def units_is_gauge(*, symbol: str) -> int: ...
 
 @overload
@@ -317,6 +369,18 @@ class FaultApplyResult(NamedTuple):
 def fault_apply(*, machine: Machine, site: MachineSite, fault: int, severity: float) -> FaultApplyResult: ...
 @overload
 def fault_apply(*, machine: Machine, site: MachineSite, fault: _Array, severity: _Array) -> Any: ...
+
+@overload
+def cycle_point(*, machine: Machine, site: MachineSite, receiver_pa: float, receiver_k: float | None = ..., accuracy: float | None = ...) -> CycleResult: ...
+@overload
+def cycle_point(*, machine: Machine, site: MachineSite, receiver_pa: _Array, receiver_k: _Array | None = ..., accuracy: _Array | None = ...) -> Any: ...
+
+class CycleCardResult(NamedTuple):
+    v_m3: _Sequence[float]
+    p_pa: _Sequence[float]
+    t_k: _Sequence[float]
+
+def cycle_card(*, machine: Machine, site: MachineSite, receiver_pa: float, receiver_k: float | None = ..., accuracy: float | None = ..., cylinder: int, n: int) -> CycleCardResult: ...
 
 def status_name(*, status: int) -> str: ...
 
