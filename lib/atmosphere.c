@@ -28,7 +28,7 @@ int32_t freeair_atmosphere_altitude_from_pressure(double p_pa, double *altitude_
 {
   if (altitude_m == NULL) return FREEAIR_ERR_NULL;
   *altitude_m = NAN;
-  if (!freeair__closed(p_pa, 22633.0, 177687.0)) return FREEAIR_ERR_DOMAIN;
+  if (!freeair__closed(p_pa, 22632.0, 177688.0)) return FREEAIR_ERR_DOMAIN;
   *altitude_m = -t0 / lapse * expm1(lapse * gas_constant / g0 * log1p((p_pa - p0) / p0));
   return FREEAIR_OK;
 }

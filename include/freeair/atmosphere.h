@@ -37,7 +37,7 @@ FREEAIR_API int32_t freeair_atmosphere_pressure_from_altitude(double altitude_m,
  *
  * Model: inverse of freeair_atmosphere_pressure_from_altitude, in closed form.
  *
- * @param[in]  p_pa       Pressure, absolute. @range{[22633;177687]}
+ * @param[in]  p_pa       Pressure, absolute. @range{[22632;177688]}
  * @param[out] altitude_m Geopotential altitude above mean sea level.
  * @retval FREEAIR_OK         computed
  * @retval FREEAIR_ERR_NULL   altitude_m is null

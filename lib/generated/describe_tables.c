@@ -731,7 +731,7 @@ static void loop_freeair_atmosphere_altitude_from_pressure(size_t n, char **args
 }
 
 static const freeair_parameter parameters_freeair_atmosphere_altitude_from_pressure[] = {
-    {"p_pa", "Pressure, absolute.", "Pa", "[22633;177687]", "", "", NULL, 22633.0, 177687.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_pa", "Pressure, absolute.", "Pa", "[22632;177688]", "", "", NULL, 22632.0, 177688.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
     {"altitude_m", "Geopotential altitude above mean sea level.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
 };
 

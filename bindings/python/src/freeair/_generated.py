@@ -797,7 +797,7 @@ def atmosphere_altitude_from_pressure(*, p_pa):
     Model: inverse of freeair_atmosphere_pressure_from_altitude, in closed form.
 
     Arguments:
-        p_pa: Pressure, absolute. [Pa] Range [22633;177687].
+        p_pa: Pressure, absolute. [Pa] Range [22632;177688].
 
     Returns:
         altitude_m: Geopotential altitude above mean sea level. [m]
