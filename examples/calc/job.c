@@ -1,15 +1,14 @@
 /* SPDX-License-Identifier: MIT */
 #include "job.h"
 
+#include "../common/names.h"
 #include "../common/quantity.h"
 
-#include <ctype.h>
 #include <math.h>
 #include <stdarg.h>
 #include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
-#include <strings.h>
 
 static const size_t first_field = 2; /* behind struct_size and flags */
 
@@ -142,29 +141,18 @@ void job_each(const job *j, int output, job_visit *visit, void *context)
   }
 }
 
-/* Does the end of a name spell the unit, as m3_s spells m3/s? */
-static int spells(const char *end, const char *unit)
-{
-  for (;; end++, unit++) {
-    while (*end == '_') end++;
-    while (*unit != '\0' && !isalnum((unsigned char)*unit)) unit++;
-    if (*end == '\0' || *unit == '\0') return *end == *unit;
-    if (tolower((unsigned char)*end) != tolower((unsigned char)*unit)) return 0;
-  }
-}
-
 /* How well a name that someone typed fits a place: the whole of it best, then
  * without the structure's name, then without the unit, since a value brings its own. */
 static int fit(const char *name, const place *at)
 {
   const char *candidates[] = {at->name, at->leaf->name};
-  const size_t n = strlen(name);
-  for (int i = 0; i < 2; i++)
-    if (strcmp(name, candidates[i]) == 0) return 4 - i;
-  for (int i = 0; i < 2; i++)
-    if (strncmp(name, candidates[i], n) == 0 && candidates[i][n] == '_' && spells(candidates[i] + n, at->leaf->unit))
-      return 2 - i;
-  return 0;
+  int best = 0;
+  for (int i = 0; i < 2; i++) {
+    int how = name_fits(name, candidates[i], at->leaf->unit);
+    int rank = how == 0 ? 0 : 2 * how - i;
+    if (rank > best) best = rank;
+  }
+  return best;
 }
 
 typedef struct search {
@@ -215,26 +203,11 @@ static int store(job *j, const place *at, double x, char *to)
   return 1;
 }
 
-/* A constant by its whole name, or by what follows its enumeration's prefix, in any case: meets, VERDICT_MEETS. */
 static int read_constant(job *j, const place *at, const char *text, double *x)
 {
-  const size_t n = freeair_constant_count();
-  char known[JOB_MESSAGE] = "";
-  for (size_t i = 0; i < n; i++) {
-    if (strcmp(freeair_constant_enumeration(i), at->leaf->choice) != 0) continue;
-    const char *name = freeair_constant_name(i);
-    const char *tail = name + strlen(name) - (strlen(text) < strlen(name) ? strlen(text) : strlen(name));
-    const int whole = tail == name || tail[-1] == '_';
-    if (whole && strcasecmp(tail, text) == 0) {
-      *x = freeair_constant_value(i);
-      return 1;
-    }
-    size_t used = strlen(known);
-    snprintf(known + used, sizeof known - used, "%s%s", used > 0 ? ", " : "", name + strlen("FREEAIR_"));
-  }
-  char *end;
-  *x = strtod(text, &end);
-  if (end != text && *end == '\0') return 1;
+  char known[JOB_MESSAGE - 100];
+  if (constant_read(at->leaf->choice, text, x)) return 1;
+  constant_list(at->leaf->choice, known, sizeof known);
   return refuse(j, "%s: '%s' is none of %s", at->name, text, known);
 }
 

@@ -56,8 +56,27 @@ static const char *spoken(const char *symbol, const char *unit)
   return symbol;
 }
 
+/* A stopwatch's "5:12" or "1:05:30", in seconds. */
+static int read_clock(const char *text, double *seconds)
+{
+  double part[3];
+  int n = 0;
+  for (const char *at = text + strspn(text, " "); n < 3; at++) {
+    char *end;
+    if (!(*at >= '0' && *at <= '9')) return 0;
+    part[n++] = strtod(at, &end);
+    at = end;
+    if (*at == '\0') break;
+    if (*at != ':') return 0;
+  }
+  if (n < 2 || part[n - 1] >= 60.0 || (n == 3 && part[1] >= 60.0)) return 0;
+  *seconds = n == 2 ? 60.0 * part[0] + part[1] : 3600.0 * part[0] + 60.0 * part[1] + part[2];
+  return 1;
+}
+
 int quantity_read(const char *text, const quantity_context *context, double *value, char *why, size_t size)
 {
+  if (strcmp(context->unit, "s") == 0 && read_clock(text, value)) return 1;
   const char *rest = read_number(text + strspn(text, " "), value);
   if (rest == NULL) {
     snprintf(why, size, "'%s' does not begin with a number", text);

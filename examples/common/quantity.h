@@ -1,5 +1,5 @@
 /* SPDX-License-Identifier: MIT */
-/* Quantities as people write them: "90 psig", "20 C", "1/2 in", "14 1/2 in". */
+/* Quantities as people write them: "90 psig", "20 C", "1/2 in", "14 1/2 in", "5:12". */
 #ifndef FREEAIR_EXAMPLES_QUANTITY_H
 #define FREEAIR_EXAMPLES_QUANTITY_H
 
