@@ -281,7 +281,8 @@ def _error(name, arguments, values, status):
             message = f"{short}: {argument.name} = {value:g}{unit} is outside its range {argument.range or 'of numbers'}"
             return kind(message, status=status, function=short, argument=argument.name, value=value,
                         range=argument.range)
-    given = ", ".join(f"{a.name} = {v:g}" for a, v in _plain_values(arguments, values) if not math.isnan(v))
+    given = ", ".join(f"{a.name} = {v:g}" for a, v in zip(arguments, values)
+                      if isinstance(v, (int, float)) and not math.isnan(v))
     return kind(f"{short}: {text}" + (f" ({given})" if given else ""), status=status, function=short)
 
 
