@@ -82,7 +82,7 @@ LIBRARIES
   done
   list libfreeair_la_SOURCES lib/internal/*.h lib/internal/*.c lib/generated/*.h lib/generated/*.c
   list pkginclude_HEADERS include/freeair/*.h
-  list EXTRA_DIST lib/generated/*.map tests/abi/*.abi tests/data/*
+  list EXTRA_DIST *.md lib/generated/*.map tests/abi/*.abi tests/data/*
   programs unit_tests tests/unit/test_*.c
   for file in tests/unit/*.c; do
     case $file in */test_*) ;; *) programs check_PROGRAMS "$file" ;; esac
