@@ -7,6 +7,7 @@
 #include <check.h>
 #include <fenv.h>
 #include <math.h>
+#include <stdio.h>
 #include <stdlib.h>
 #include <string.h>
 
@@ -109,6 +110,28 @@ START_TEST(every_coherent_unit_has_size_one)
   for (size_t i = 0; i < sizeof coherent / sizeof coherent[0]; i++) {
     ck_assert_str_eq(freeair_units_si_symbol(coherent[i]), coherent[i]);
     ck_assert_double_eq(si_of(1.0, coherent[i]), 1.0);
+  }
+}
+END_TEST
+
+/* No unit without a check value from outside: each symbol stands in the data. */
+START_TEST(every_size_is_checked)
+{
+  char path[4096];
+  const char *folder = getenv("FREEAIR_TEST_DATA");
+  snprintf(path, sizeof path, "%s/units.tsv", folder != NULL ? folder : "tests/data");
+  FILE *file = fopen(path, "r");
+  ck_assert_msg(file != NULL, "cannot open %s", path);
+  static char data[200000];
+  size_t n = fread(data, 1, sizeof data - 1, file);
+  ck_assert(n > 0 && n < sizeof data - 1);
+  ck_assert_int_eq(fclose(file), 0);
+  for (size_t i = 0; i < freeair_units_count(); i++) {
+    const char *symbol = freeair_units_symbol_at(i);
+    if (strcmp(symbol, freeair_units_si_symbol_at(i)) == 0) continue; /* coherent: size one */
+    char quoted[64];
+    snprintf(quoted, sizeof quoted, "\"%s\"", symbol);
+    ck_assert_msg(strstr(data, quoted) != NULL, "%s has no check value in %s", symbol, path);
   }
 }
 END_TEST
@@ -394,6 +417,7 @@ int main(void)
   tcase_add_test(all, every_unit_goes_round);
   tcase_add_test(all, every_unit_of_the_library_is_known);
   tcase_add_test(all, every_coherent_unit_has_size_one);
+  tcase_add_test(all, every_size_is_checked);
   tcase_add_test(all, case_never_changes_the_size);
   tcase_add_test(all, prefixes);
   tcase_add_test(all, spellings);
