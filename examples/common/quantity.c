@@ -41,21 +41,6 @@ static const char *read_number(const char *text, double *number)
   return end;
 }
 
-/* What technicians write and a table of units reads otherwise, by what is wanted. */
-static const char *spoken(const char *symbol, const char *unit)
-{
-  static const struct {
-    const char *unit;
-    const char *says;
-    const char *means;
-  } table[] = {
-      {"K", "F", "degF"}, {"K", "C", "degC"}, {"K", "R", "degR"}, {"K", "deg F", "degF"}, {"K", "deg C", "degC"},
-  };
-  for (size_t i = 0; i < sizeof table / sizeof table[0]; i++)
-    if (strcmp(table[i].unit, unit) == 0 && strcmp(table[i].says, symbol) == 0) return table[i].means;
-  return symbol;
-}
-
 /* A stopwatch's "5:12" or "1:05:30", in seconds. */
 static int read_clock(const char *text, double *seconds)
 {
@@ -101,43 +86,41 @@ int quantity_read(const char *text, const quantity_context *context, double *val
     snprintf(why, size, "'%s': write the number alone, in the unit of its companions", text);
     return 0;
   }
-  const char *unit = spoken(symbol, context->unit);
-  const char *si = freeair_units_si_symbol(unit);
-  if (si == NULL || *si == '\0') {
-    snprintf(why, size, "'%s' is a unit that is not known", symbol);
-    return 0;
-  }
-  if (strcmp(si, context->unit) != 0) {
-    if (strcmp(context->unit, "1") == 0)
-      snprintf(why, size, "'%s' measures %s, but a number without a unit is wanted", text, si);
-    else
-      snprintf(why, size, "'%s' measures %s, but %s or a unit of that kind is wanted", text, si, context->unit);
-    return 0;
-  }
-  int32_t gauge = 0;
-  int32_t status = freeair_units_is_gauge(unit, &gauge);
   const double number = *value;
-  if (context->difference && !gauge) {
-    status = freeair_units_convert_difference(number, unit, si, value);
-  } else {
-    status = freeair_units_si_from(number, unit, value);
-    if (status == FREEAIR_OK && gauge && !context->difference) {
+  int32_t gauge = 0;
+  int32_t status = freeair_units_is_gauge(symbol, &gauge);
+  if (status == FREEAIR_OK && gauge && !context->difference) {
+    double over;
+    status = freeair_units_si_from(number, symbol, &over);
+    if (status == FREEAIR_OK && strcmp(context->unit, "Pa") == 0) {
       if (isnan(context->barometer_pa)) {
         snprintf(why, size, "'%s' is a gauge pressure: give the barometer, or an absolute pressure", text);
         return 0;
       }
-      double absolute;
-      status = freeair_units_absolute_from_gauge(*value, context->barometer_pa, &absolute);
-      if (status < 0) {
-        snprintf(why, size, "'%s' is below a perfect vacuum at a barometer of %.5g Pa", text, context->barometer_pa);
-        return 0;
-      }
-      *value = absolute;
+      if (freeair_units_absolute_from_gauge(over, context->barometer_pa, value) == FREEAIR_OK) return 1;
+      snprintf(why, size, "'%s' is below a perfect vacuum at a barometer of %.5g Pa", text, context->barometer_pa);
+      return 0;
     }
+    status = FREEAIR_ERR_DIMENSION;
+  } else if (status == FREEAIR_OK && context->difference) {
+    status = gauge ? freeair_units_si_from(number, symbol, value)
+                   : freeair_units_convert_difference(number, symbol, context->unit, value);
+  } else if (status == FREEAIR_OK) {
+    status = freeair_units_convert(number, symbol, context->unit, value);
   }
-  if (status < 0) {
+  if (status == FREEAIR_OK) return 1;
+  if (status == FREEAIR_ERR_NOT_FOUND)
+    snprintf(why, size, "'%s' is a unit that is not known", symbol);
+  else if (status == FREEAIR_ERR_UNSUPPORTED)
+    snprintf(why, size, "'%s' is a flow at a reference state, and which one is not said: give the flow of free air, or "
+             "convert it with reference_flow_to_state", symbol);
+  else if (status == FREEAIR_ERR_DIMENSION && strcmp(context->unit, "1") == 0)
+    snprintf(why, size, "'%s' measures %s, but a number without a unit is wanted", text,
+             freeair_units_si_symbol(symbol));
+  else if (status == FREEAIR_ERR_DIMENSION)
+    snprintf(why, size, "'%s' measures %s, but %s or a unit of that kind is wanted", text,
+             freeair_units_si_symbol(symbol), context->unit);
+  else
     snprintf(why, size, "'%s': %s", text, freeair_status_text(status));
-    return 0;
-  }
-  return 1;
+  return 0;
 }
