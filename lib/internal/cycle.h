@@ -163,7 +163,7 @@ typedef struct freeair__cycle_rates {
 } freeair__cycle_rates;
 
 typedef struct freeair__cycle_slopes {
-  double j[FREEAIR__STATES * FREEAIR__STATES]; /* row-major, rows of 2 n_volumes */
+  double j[FREEAIR__STATES * FREEAIR__STATES]; /* by columns of 2 n_volumes */
   double ft[FREEAIR__STATES];
   double mass[FREEAIR__LINKS][5];              /* by m_a, u_a, m_b, u_b, time */
   double enthalpy[FREEAIR__LINKS][5];

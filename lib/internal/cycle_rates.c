@@ -385,31 +385,31 @@ static inline int evaluate(const freeair__cycle *c, const freeair__cycle_state *
     gh[at] += c->cp * flow * t_by_m;
     gh[at + 1] += c->cp * flow * t_by_u;
     if (a < nv) {
-      double *row = d->j + 2 * a * n;
-      row[2 * a] -= gm[0];
-      row[2 * a + 1] -= gm[1];
-      row[n + 2 * a] -= gh[0];
-      row[n + 2 * a + 1] -= gh[1];
+      double *column = d->j + 2 * a * n;
+      column[2 * a] -= gm[0];
+      column[2 * a + 1] -= gh[0];
+      column[n + 2 * a] -= gm[1];
+      column[n + 2 * a + 1] -= gh[1];
       if (b < nv) {
-        row[2 * b] -= gm[2];
-        row[2 * b + 1] -= gm[3];
-        row[n + 2 * b] -= gh[2];
-        row[n + 2 * b + 1] -= gh[3];
+        column[2 * b] += gm[0];
+        column[2 * b + 1] += gh[0];
+        column[n + 2 * b] += gm[1];
+        column[n + 2 * b + 1] += gh[1];
       }
       d->ft[2 * a] -= gm[4];
       d->ft[2 * a + 1] -= gh[4];
     }
     if (b < nv) {
-      double *row = d->j + 2 * b * n;
-      row[2 * b] += gm[2];
-      row[2 * b + 1] += gm[3];
-      row[n + 2 * b] += gh[2];
-      row[n + 2 * b + 1] += gh[3];
+      double *column = d->j + 2 * b * n;
+      column[2 * b] += gm[2];
+      column[2 * b + 1] += gh[2];
+      column[n + 2 * b] += gm[3];
+      column[n + 2 * b + 1] += gh[3];
       if (a < nv) {
-        row[2 * a] += gm[0];
-        row[2 * a + 1] += gm[1];
-        row[n + 2 * a] += gh[0];
-        row[n + 2 * a + 1] += gh[1];
+        column[2 * a] -= gm[2];
+        column[2 * a + 1] -= gh[2];
+        column[n + 2 * a] -= gm[3];
+        column[n + 2 * a + 1] -= gh[3];
       }
       d->ft[2 * b] += gm[4];
       d->ft[2 * b + 1] += gh[4];
@@ -448,9 +448,9 @@ static inline int evaluate(const freeair__cycle *c, const freeair__cycle_state *
     d->work[v][1] = p_by_u * dv[v];
     d->work[v][2] = p_time[v] * dv[v] + r->p[v] * ddv[v];
     d->heat_slope[v] = -ha;
-    double *row = d->j + (2 * v + 1) * n + 2 * v;
-    row[0] -= by_m;
-    row[1] -= by_u + p_by_u * dv[v];
+    double *column = d->j + 2 * v * n + 2 * v + 1;
+    column[0] -= by_m;
+    column[n] -= by_u + p_by_u * dv[v];
     d->ft[2 * v + 1] -= by_time + d->work[v][2];
   }
   for (int v = ny; v < nv; v++) {
@@ -468,9 +468,9 @@ static inline int evaluate(const freeair__cycle *c, const freeair__cycle_state *
     d->heat[v][0] = -ua * r->t[v] / y[2 * v];
     d->heat[v][1] = ua * r->t[v] / y[2 * v + 1];
     d->heat[v][2] = 0.0;
-    double *row = d->j + (2 * v + 1) * n + 2 * v;
-    row[0] -= d->heat[v][0];
-    row[1] -= d->heat[v][1];
+    double *column = d->j + 2 * v * n + 2 * v + 1;
+    column[0] -= d->heat[v][0];
+    column[n] -= d->heat[v][1];
   }
   return 1;
 }

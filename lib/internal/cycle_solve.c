@@ -41,41 +41,59 @@ static const double d2 = -1.769193891319233;
 static const double d3 = 0.7592633437920482;
 static const double d4 = -0.1049021087100450;
 
-/* Factors w in place without pivoting: every volume's own flows dominate its
- * row. Returns 0 when a pivot is not positive. */
-static int factor(double *w, int n)
+/* Factors w, stored by columns, in place without pivoting: every volume's own
+ * flows dominate its rows. Two columns, the mass and the energy of a volume, go
+ * at a time. The diagonal becomes its inverse. Returns 0 when a pivot is not
+ * positive. */
+static int factor(double *restrict w, int n)
 {
-  for (int k = 0; k < n; k++) {
-    double *pivot_row = w + k * n;
-    double pivot = pivot_row[k];
+  for (int k = 0; k < n; k += 2) {
+    double *restrict c0 = w + k * n;
+    double *restrict c1 = c0 + n;
+    if (!(c0[k] > 0.0)) return 0;
+    double over = 1.0 / c0[k];
+    double l = c0[k + 1] * over;
+    double u = c1[k];
+    c0[k] = over;
+    c0[k + 1] = l;
+    double pivot = c1[k + 1] - l * u;
     if (!(pivot > 0.0)) return 0;
-    double over = 1.0 / pivot;
-    pivot_row[k] = over;
-    for (int i = k + 1; i < n; i++) {
-      double *row = w + i * n;
-      double l = row[k];
-      if (l == 0.0) continue;
-      l *= over;
-      row[k] = l;
-      for (int j = k + 1; j < n; j++) row[j] -= l * pivot_row[j];
+    double over1 = 1.0 / pivot;
+    c1[k + 1] = over1;
+    for (int i = k + 2; i < n; i++) {
+      c0[i] *= over;
+      c1[i] = (c1[i] - c0[i] * u) * over1;
+    }
+    for (int j = k + 2; j < n; j++) {
+      double *restrict other = w + j * n;
+      double t0 = other[k];
+      double t1 = other[k + 1] - l * t0;
+      if (t0 == 0.0 && t1 == 0.0) continue;
+      other[k + 1] = t1;
+      for (int i = k + 2; i < n; i++) other[i] -= c0[i] * t0 + c1[i] * t1;
     }
   }
   return 1;
 }
 
-static void solve(const double *w, int n, double *x)
+static void solve(const double *restrict w, int n, double *restrict x)
 {
-  for (int i = 1; i < n; i++) {
-    const double *row = w + i * n;
-    double sum = x[i];
-    for (int j = 0; j < i; j++) sum -= row[j] * x[j];
-    x[i] = sum;
+  for (int k = 0; k < n; k += 2) {
+    const double *c0 = w + k * n;
+    const double *c1 = c0 + n;
+    double t0 = x[k];
+    double t1 = x[k + 1] - c0[k + 1] * t0;
+    x[k + 1] = t1;
+    for (int i = k + 2; i < n; i++) x[i] -= c0[i] * t0 + c1[i] * t1;
   }
-  for (int i = n - 1; i >= 0; i--) {
-    const double *row = w + i * n;
-    double sum = x[i];
-    for (int j = i + 1; j < n; j++) sum -= row[j] * x[j];
-    x[i] = sum * row[i];
+  for (int k = n - 2; k >= 0; k -= 2) {
+    const double *c0 = w + k * n;
+    const double *c1 = c0 + n;
+    double t1 = x[k + 1] * c1[k + 1];
+    double t0 = (x[k] - c1[k] * t1) * c0[k];
+    x[k] = t0;
+    x[k + 1] = t1;
+    for (int i = 0; i < k; i++) x[i] -= c0[i] * t0 + c1[i] * t1;
   }
 }
 
@@ -326,13 +344,13 @@ static void solve_columns(const double *w, int n, int columns, double x[FREEAIR_
 {
   for (int i = 1; i < n; i++)
     for (int j = 0; j < i; j++) {
-      double l = w[i * n + j];
+      double l = w[j * n + i];
       if (l == 0.0) continue;
       for (int q = 0; q < columns; q++) x[i][q] -= l * x[j][q];
     }
   for (int i = n - 1; i >= 0; i--) {
     for (int j = i + 1; j < n; j++) {
-      double l = w[i * n + j];
+      double l = w[j * n + i];
       if (l == 0.0) continue;
       for (int q = 0; q < columns; q++) x[i][q] -= l * x[j][q];
     }
