@@ -31,6 +31,8 @@
 #include <freeair/machine.h>
 #include <freeair/fault.h>
 #include <freeair/cycle.h>
+#include <freeair/prediction.h>
+#include <freeair/rating.h>
 #include <freeair/describe.h>
 #include <freeair/catalogue.h>
 

@@ -40,7 +40,8 @@ typedef struct freeair_machine {
   uint32_t flags; /**< Reserved, 0. */
   double speed_rev_s; /**< Pump speed with the motor at rated slip and a belt that does not slip. @range{(0;100]}
                            @default{motor speed at rated slip times pulley_ratio; one of the two is required} */
-  double lp_bore_m; /**< Bore of the first (or only) stage. Required. @range{(0;2]} */
+  double lp_bore_m; /**< Bore of the first (or only) stage. @range{(0;2]}
+                         @default{none, required; freeair_rating_complete can find it} */
   double hp_bore_m; /**< Bore of the second stage. @range{(0;2]} @default{0.55 lp_bore_m} */
   double lp_stroke_m; /**< Stroke of the first stage. Required. @range{(0;2]} */
   double hp_stroke_m; /**< Stroke of the second stage. @range{(0;2]} @default{lp_stroke_m} */

@@ -9,12 +9,14 @@
 static const freeair_structure structure_freeair_machine;
 static const freeair_structure structure_freeair_machine_site;
 static const freeair_structure structure_freeair_cycle_result;
+static const freeair_structure structure_freeair_prediction_run;
+static const freeair_structure structure_freeair_prediction_result;
 
 static const freeair_parameter fields_freeair_machine[] = {
     {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
     {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
     {"speed_rev_s", "Pump speed with the motor at rated slip and a belt that does not slip.", "rev/s", "(0;100]", "motor speed at rated slip times pulley_ratio; one of the two is required", "", NULL, 0.0, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 8u, sizeof(double), -1, -1},
-    {"lp_bore_m", "Bore of the first (or only) stage. Required.", "m", "(0;2]", "", "", NULL, 0.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 16u, sizeof(double), -1, -1},
+    {"lp_bore_m", "Bore of the first (or only) stage.", "m", "(0;2]", "none, required; freeair_rating_complete can find it", "", NULL, 0.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 16u, sizeof(double), -1, -1},
     {"hp_bore_m", "Bore of the second stage.", "m", "(0;2]", "0.55 lp_bore_m", "", NULL, 0.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 24u, sizeof(double), -1, -1},
     {"lp_stroke_m", "Stroke of the first stage. Required.", "m", "(0;2]", "", "", NULL, 0.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 32u, sizeof(double), -1, -1},
     {"hp_stroke_m", "Stroke of the second stage.", "m", "(0;2]", "lp_stroke_m", "", NULL, 0.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 40u, sizeof(double), -1, -1},
@@ -170,6 +172,48 @@ static const freeair_cycle_result initial_freeair_cycle_result = FREEAIR_CYCLE_R
 
 static const freeair_structure structure_freeair_cycle_result = {
     "freeair_cycle_result", fields_freeair_cycle_result, &initial_freeair_cycle_result, sizeof(freeair_cycle_result), 384u, 51u};
+
+static const freeair_parameter fields_freeair_prediction_run[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"from_pa", "Gauge reading at the start, absolute.", "Pa", "(0;1e8)", "barometric plus gauge error", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL, 8u, sizeof(double), -1, -1},
+    {"to_pa", "Gauge reading at the end.", "Pa", "(0;1e8)", "where the switch stops the pump", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL, 16u, sizeof(double), -1, -1},
+    {"gas_k", "Gas temperature at the start, with FREEAIR_PREDICTION_GIVEN.", "K", "[150;600]", "ambient", "", NULL, 150.0, 600.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 24u, sizeof(double), -1, -1},
+    {"wall_k", "Wall temperature at the start, likewise.", "K", "[150;600]", "ambient", "", NULL, 150.0, 600.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 32u, sizeof(double), -1, -1},
+    {"draw_down_s", "Duration of the drawing down.", "s", "[1;1e5]", "60", "", NULL, 1.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 40u, sizeof(double), -1, -1},
+    {"most_s", "Give up after this time.", "s", "[1;1e7]", "7200", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 48u, sizeof(double), -1, -1},
+    {"accuracy", "Accuracy of freeair_cycle_point.", "1", "[1e-6;0.1]", "1e-3", "", NULL, 1e-06, 0.1, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 56u, sizeof(double), -1, -1},
+    {"start", "State before the run.", "1", "", "", "freeair_prediction_start", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 64u, sizeof(int32_t), -1, -1},
+    {"nodes", "Operating points along the way.", "1", "[3;32]", "", "", NULL, 3.0, 32.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 68u, sizeof(int32_t), -1, -1},
+};
+
+static const freeair_prediction_run initial_freeair_prediction_run = FREEAIR_PREDICTION_RUN_INIT;
+
+static const freeair_structure structure_freeair_prediction_run = {
+    "freeair_prediction_run", fields_freeair_prediction_run, &initial_freeair_prediction_run, sizeof(freeair_prediction_run), 72u, 11u};
+
+static const freeair_parameter fields_freeair_prediction_result[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"time_s", "Time from start to end; infinite when the end is not reached.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 8u, sizeof(double), -1, -1},
+    {"cut_in_s", "Time from start to the cut-in pressure; infinite when not reached, NaN when it starts above.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 16u, sizeof(double), -1, -1},
+    {"end_pa", "Gauge reading at the end, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 24u, sizeof(double), -1, -1},
+    {"start_gas_k", "Gas temperature at the start.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 32u, sizeof(double), -1, -1},
+    {"end_gas_k", "Gas temperature at the end.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 40u, sizeof(double), -1, -1},
+    {"end_wall_k", "Wall temperature of the receiver at the end.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 48u, sizeof(double), -1, -1},
+    {"start_delivery_m3_s", "Free air delivery at the start.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 56u, sizeof(double), -1, -1},
+    {"end_delivery_m3_s", "Free air delivery at the end.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 64u, sizeof(double), -1, -1},
+    {"mean_delivery_m3_s", "Mean of the delivery over the run.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 72u, sizeof(double), -1, -1},
+    {"apparent_m3_s", "What V dp / (p_a t) over gauge readings makes of the run; reads too high.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 80u, sizeof(double), -1, -1},
+    {"shaft_j", "Work at the pump shaft.", "J", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 88u, sizeof(double), -1, -1},
+    {"reached", "1 when the end was reached.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 96u, sizeof(int32_t), -1, -1},
+    {"evaluations", "Evaluations of the crank-angle rates.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 100u, sizeof(int32_t), -1, -1},
+};
+
+static const freeair_prediction_result initial_freeair_prediction_result = FREEAIR_PREDICTION_RESULT_INIT;
+
+static const freeair_structure structure_freeair_prediction_result = {
+    "freeair_prediction_result", fields_freeair_prediction_result, &initial_freeair_prediction_result, sizeof(freeair_prediction_result), 104u, 15u};
 
 static void loop_freeair_units_is_gauge(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
@@ -1008,6 +1052,194 @@ static const freeair_parameter parameters_freeair_cycle_card[] = {
 
 static const int32_t statuses_freeair_cycle_card[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_NO_CONVERGENCE, FREEAIR_ERR_NO_SOLUTION};
 
+static void loop_freeair_prediction_pumpup(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_prediction_pumpup((const freeair_machine *)(void *)a0, (const freeair_machine_site *)(void *)a1, (const freeair_prediction_run *)(void *)a2, (freeair_prediction_result *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7, *(size_t *)(void *)a8);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+  }
+}
+
+static const freeair_parameter parameters_freeair_prediction_pumpup[] = {
+    {"machine", "The machine.", "", "", "", "", &structure_freeair_machine, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine), -1, -1},
+    {"site", "The site.", "", "", "", "", &structure_freeair_machine_site, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine_site), -1, -1},
+    {"run", "The run.", "", "", "", "", &structure_freeair_prediction_run, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_prediction_run), -1, -1},
+    {"result", "What became of it.", "", "", "", "", &structure_freeair_prediction_result, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_prediction_result), -1, -1},
+    {"t_s", "Time.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 8, -1},
+    {"p_pa", "Gauge reading, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 8, -1},
+    {"gas_k", "Gas temperature.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 8, -1},
+    {"delivery_m3_s", "Delivery of the pump as free air.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 8, -1},
+    {"n", "Number of points, at least 2.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_prediction_pumpup[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_CONVERGENCE, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_prediction_times(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_prediction_times((const freeair_machine *)(void *)a0, (const freeair_machine_site *)(void *)a1, (const freeair_prediction_run *)(void *)a2, (freeair_prediction_result *)(void *)a3, (const double *)(void *)a4, (double *)(void *)a5, *(size_t *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_prediction_times[] = {
+    {"machine", "The machine.", "", "", "", "", &structure_freeair_machine, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine), -1, -1},
+    {"site", "The site.", "", "", "", "", &structure_freeair_machine_site, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine_site), -1, -1},
+    {"run", "The run; it goes on to the highest of the readings, to_pa is ignored.", "", "", "", "", &structure_freeair_prediction_run, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_prediction_run), -1, -1},
+    {"result", "What became of it.", "", "", "", "", &structure_freeair_prediction_result, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_prediction_result), -1, -1},
+    {"p_pa", "Gauge readings, absolute, in any order.", "Pa", "(0;1e8)", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 6, -1},
+    {"t_s", "Time of each; infinite when not reached, 0 when at or below the start.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 6, -1},
+    {"n", "Number of readings, at least 1.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_prediction_times[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_CONVERGENCE, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_prediction_level_off(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_prediction_level_off((const freeair_machine *)(void *)a0, (const freeair_machine_site *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_prediction_level_off[] = {
+    {"machine", "The machine.", "", "", "", "", &structure_freeair_machine, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine), -1, -1},
+    {"site", "The site.", "", "", "", "", &structure_freeair_machine_site, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine_site), -1, -1},
+    {"upper_pa", "Highest pressure of interest, absolute.", "Pa", "(0;1e8]", "twice cut_out_pa", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_pa", "Gauge reading, absolute; infinite when it still delivers at upper_pa.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_prediction_level_off[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_CONVERGENCE, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_prediction_leak_down(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  char *a10 = args[10];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_prediction_leak_down((const freeair_machine *)(void *)a0, (const freeair_machine_site *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(int32_t *)(void *)a6, *(int32_t *)(void *)a7, (double *)(void *)a8, (double *)(void *)a9, *(size_t *)(void *)a10);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+    a10 += steps[10];
+  }
+}
+
+static const freeair_parameter parameters_freeair_prediction_leak_down[] = {
+    {"machine", "The machine.", "", "", "", "", &structure_freeair_machine, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine), -1, -1},
+    {"site", "The site.", "", "", "", "", &structure_freeair_machine_site, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine_site), -1, -1},
+    {"from_pa", "Gauge reading at the start, absolute.", "Pa", "(0;1e8)", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, 0, 0u, sizeof(double), -1, -1},
+    {"gas_k", "Gas temperature at the start.", "K", "[150;600]", "ambient", "", NULL, 150.0, 600.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"wall_k", "Wall temperature at the start.", "K", "[150;600]", "ambient", "", NULL, 150.0, 600.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"duration_s", "Duration.", "s", "(0;1e7]", "", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"with_check_valve", "0 when the receiver is isolated from the pump, else 1.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"with_downstream", "0 when the service valve is shut and nothing leaks behind it, else 1.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"t_s", "Time.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 10, -1},
+    {"p_pa", "Gauge reading, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 10, -1},
+    {"n", "Number of points at equal times, at least 2.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_prediction_leak_down[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_CONVERGENCE};
+
+static void loop_freeair_rating_complete(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_rating_complete((const freeair_machine *)(void *)a0, (const freeair_machine_site *)(void *)a1, (freeair_machine *)(void *)a2, (int32_t *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_rating_complete[] = {
+    {"machine", "Description, possibly with NaN fields. lp_bore_m, or both speed_rev_s and pulley_ratio, may be missing, when there is a rating.", "", "", "", "", &structure_freeair_machine, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine), -1, -1},
+    {"site", "The site at which the rating holds.", "", "", "", "", &structure_freeair_machine_site, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine_site), -1, -1},
+    {"complete", "The complete description.", "", "", "", "", &structure_freeair_machine, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_machine), -1, -1},
+    {"adjusted", "What was adjusted, bits of freeair_rating_adjusted added up.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+    {"delivery_m3_s", "What the complete description delivers at rated_pa.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_rating_complete[] = {FREEAIR_OK, FREEAIR_WARN_INCONSISTENT, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_CONVERGENCE, FREEAIR_ERR_NO_SOLUTION};
+
 const freeair_function freeair__functions[] = {
     {"freeair_units_is_gauge", "units", "Whether a symbol means a pressure above that of the surrounding air.", "table look-up. Symbols that say so: psig, barg, kPag, kgf/cm2g, inHg vac and their spellings. A plain psi or bar says neither; here it is absolute.", "definition", parameters_freeair_units_is_gauge, statuses_freeair_units_is_gauge, loop_freeair_units_is_gauge, 2u, 4u, 0},
     {"freeair_units_si_from", "units", "Value in coherent SI of a value in a unit.", "si = zero + value x factor, the factor exact by definition of the unit wherever it has an exact one. Temperatures are readings of a scale: 20 degC is 293.15 K. A gauge pressure stays a gauge pressure, in pascal: ask freeair_units_is_gauge() before you use it as an absolute one.", "NIST Special Publication 811, 2008 edition, Guide for the Use of the SI, Appendix B; ISO 80000", parameters_freeair_units_si_from, statuses_freeair_units_si_from, loop_freeair_units_si_from, 3u, 5u, 0},
@@ -1039,6 +1271,11 @@ const freeair_function freeair__functions[] = {
     {"freeair_fault_apply", "fault", "Applies a fault to a description and its site.", "the change documented at each code, in addition to what the description already holds; continuous and monotone in the severity, and none at severity 0. A valve fault of a stage of several cylinders affects the first of them, unless lp_leaking_cylinders or hp_leaking_cylinders says otherwise or the stage already leaks. The outputs may be the same structures as the inputs.", "common practice", parameters_freeair_fault_apply, statuses_freeair_fault_apply, loop_freeair_fault_apply, 6u, 6u, FREEAIR_CAUTION_RELIEF_VALVE},
     {"freeair_cycle_point", "cycle", "Operating point of a machine against a receiver at constant pressure.", "mass and energy balances dm/dt = sum m', dU/dt = sum m' h - Q - p dV/dt of each volume over the crank angle, isentropic nozzles, quasi-static valves, wall heat Nu = a Re^b, integrated with an L-stable pair of order 4(3) to periodicity by Newton's method. At most 400 revolutions, usually 6 to 12.", "Annand, Heat transfer in the cylinders of reciprocating internal combustion engines, Proc. IMechE 177 (1963), form of the wall heat law; the balances are common practice", parameters_freeair_cycle_point, statuses_freeair_cycle_point, loop_freeair_cycle_point, 6u, 7u, FREEAIR_CAUTION_HOT},
     {"freeair_cycle_card", "cycle", "Indicator card of one cylinder at an operating point.", "as in freeair_cycle_point; n points at equal crank angles from the top dead centre of the first cylinder, so that point i is at i/n of a revolution.", "common practice", parameters_freeair_cycle_card, statuses_freeair_cycle_card, loop_freeair_cycle_card, 10u, 8u, 0},
+    {"freeair_prediction_pumpup", "prediction", "Pump-up of the receiver: the curve and what becomes of the run.", "dm/dt = delivery - leak - demand; dU/dt = enthalpy in - enthalpy out - UA (p/p_a)^(2/3) (T - Tw); C dTw/dt = the same heat - UA_wall (Tw - T_ambient); U = p V / (k - 1). Demand fades over the last 2 % above ambient pressure. Points lie at equal times from start to end of the run.", "common practice", parameters_freeair_prediction_pumpup, statuses_freeair_prediction_pumpup, loop_freeair_prediction_pumpup, 9u, 7u, FREEAIR_CAUTION_STORED_ENERGY | FREEAIR_CAUTION_RELIEF_VALVE},
+    {"freeair_prediction_times", "prediction", "Times at which the receiver gauge passes given readings.", "as freeair_prediction_pumpup, read off at pressures instead of times.", "common practice", parameters_freeair_prediction_times, statuses_freeair_prediction_times, loop_freeair_prediction_times, 7u, 7u, 0},
+    {"freeair_prediction_level_off", "prediction", "Receiver pressure at which a machine levels off: delivery equals leaks and demand.", "root of delivery - leak - demand over receiver pressure with gas at ambient temperature, by bracketing; delivery below 5e-5 of the displacement counts as none.", "common practice", parameters_freeair_prediction_level_off, statuses_freeair_prediction_level_off, loop_freeair_prediction_level_off, 4u, 7u, FREEAIR_CAUTION_RELIEF_VALVE},
+    {"freeair_prediction_leak_down", "prediction", "Fall of the receiver pressure after the machine stops.", "the receiver alone, as in freeair_prediction_pumpup; gas leaves through the leak of the check valve to the vented discharge line (if with_check_valve) and through the downstream leak (if with_downstream).", "common practice", parameters_freeair_prediction_leak_down, statuses_freeair_prediction_leak_down, loop_freeair_prediction_leak_down, 11u, 5u, FREEAIR_CAUTION_STORED_ENERGY},
+    {"freeair_rating_complete", "rating", "Completes a description so that it meets its rated delivery.", "one unknown is adjusted until freeair_cycle_point at rated_pa delivers rated_delivery_m3_s within 0.1 % of displacement: the speed if it is not given, else the bores if lp_bore_m is not given (hp_bore_m follows by its default), else, as far as they are not given and as far as they must go, first the clearances (0.4 to 2.5 times their defaults), then the valve areas (0.35 to 2 times), then the suction heating (0 to 4 times). Everything else takes its default. Without a rating the defaults alone are filled in.", "common practice", parameters_freeair_rating_complete, statuses_freeair_rating_complete, loop_freeair_rating_complete, 5u, 7u, 0},
 };
 
 const size_t freeair__n_functions = sizeof freeair__functions / sizeof freeair__functions[0];
@@ -1047,9 +1284,11 @@ const freeair_structure *const freeair__structures[] = {
     &structure_freeair_machine,
     &structure_freeair_machine_site,
     &structure_freeair_cycle_result,
+    &structure_freeair_prediction_run,
+    &structure_freeair_prediction_result,
 };
 
-const size_t freeair__n_structures = 3;
+const size_t freeair__n_structures = 5;
 
 const freeair__constant freeair__constants[] = {
     {"FREEAIR_OK", "freeair_status", "Computed.", FREEAIR_OK},
@@ -1123,6 +1362,15 @@ const freeair__constant freeair__constants[] = {
     {"FREEAIR_FAULT_RUN_CAPACITOR", "freeair_fault", "Run capacitor weak: motor torque at given slip times 1 - 0.6 s.", FREEAIR_FAULT_RUN_CAPACITOR},
     {"FREEAIR_FAULT_PRESSURE_SWITCH", "freeair_fault", "Switch acts late: error grows by 0.3 s of the gauge cut-out.", FREEAIR_FAULT_PRESSURE_SWITCH},
     {"FREEAIR_FAULT_GAUGE", "freeair_fault", "Receiver gauge reads high: error grows by 0.3 s of the gauge cut-out.", FREEAIR_FAULT_GAUGE},
+    {"FREEAIR_PREDICTION_SOAKED", "freeair_prediction_start", "At rest until gas and wall are at ambient temperature.", FREEAIR_PREDICTION_SOAKED},
+    {"FREEAIR_PREDICTION_DRAWN_DOWN", "freeair_prediction_start", "Soaked at cut-out, then drawn down at a steady rate just before.", FREEAIR_PREDICTION_DRAWN_DOWN},
+    {"FREEAIR_PREDICTION_GIVEN", "freeair_prediction_start", "Temperatures are given.", FREEAIR_PREDICTION_GIVEN},
+    {"FREEAIR_RATING_NOTHING", "freeair_rating_adjusted", "Nothing: the rating is met, or there is none.", FREEAIR_RATING_NOTHING},
+    {"FREEAIR_RATING_SPEED", "freeair_rating_adjusted", "Speed: neither speed_rev_s nor pulley_ratio was given.", FREEAIR_RATING_SPEED},
+    {"FREEAIR_RATING_BORE", "freeair_rating_adjusted", "Bores: lp_bore_m was not given.", FREEAIR_RATING_BORE},
+    {"FREEAIR_RATING_CLEARANCE", "freeair_rating_adjusted", "Clearances that were not given.", FREEAIR_RATING_CLEARANCE},
+    {"FREEAIR_RATING_VALVES", "freeair_rating_adjusted", "Valve areas that were not given.", FREEAIR_RATING_VALVES},
+    {"FREEAIR_RATING_HEATING", "freeair_rating_adjusted", "Suction heating, which was not given.", FREEAIR_RATING_HEATING},
     {"FREEAIR_TYPE_DOUBLE", "freeair_type", "double", FREEAIR_TYPE_DOUBLE},
     {"FREEAIR_TYPE_INT32", "freeair_type", "int32_t", FREEAIR_TYPE_INT32},
     {"FREEAIR_TYPE_UINT32", "freeair_type", "uint32_t", FREEAIR_TYPE_UINT32},
@@ -1138,6 +1386,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {22, 19, 21, 18, 23, 20, 29, 28, 26, 27, 24, 25, 7, 9, 8, 11, 10, 13, 12, 14, 15, 5, 3, 4, 2, 6, 0, 1, 17, 16};
+const uint16_t freeair__functions_by_name[] = {22, 19, 21, 18, 23, 20, 29, 28, 26, 27, 24, 25, 33, 32, 30, 31, 34, 7, 9, 8, 11, 10, 13, 12, 14, 15, 5, 3, 4, 2, 6, 0, 1, 17, 16};
 
-const uint16_t freeair__constants_by_name[] = {29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 65, 61, 63, 62, 52, 70, 51, 54, 56, 50, 47, 58, 57, 67, 49, 53, 55, 48, 46, 69, 66, 64, 59, 68, 60, 45, 44, 0, 78, 80, 79, 77, 81, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 71, 72, 74, 76, 75, 73, 41, 43, 42, 1, 3, 5, 2, 4};
+const uint16_t freeair__constants_by_name[] = {29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 65, 61, 63, 62, 52, 70, 51, 54, 56, 50, 47, 58, 57, 67, 49, 53, 55, 48, 46, 69, 66, 64, 59, 68, 60, 45, 44, 0, 87, 89, 88, 86, 90, 72, 73, 71, 76, 77, 79, 74, 75, 78, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 80, 81, 83, 85, 84, 82, 41, 43, 42, 1, 3, 5, 2, 4};

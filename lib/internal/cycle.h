@@ -138,6 +138,7 @@ typedef struct freeair__cycle_tangent {
 /* What one solution can leave to the next of a similar machine. */
 typedef struct freeair__cycle_work {
   freeair__cycle_mesh mesh;
+  double tolerance; /* of the mesh */
   int factored; /* whether the following is known */
   int order[FREEAIR__COLUMNS];
   double lu[FREEAIR__COLUMNS][FREEAIR__COLUMNS]; /* of identity minus the map's derivative */

@@ -831,7 +831,8 @@ int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__
   }
   double finest = 0.1 * accuracy;    /* of a step */
   double target = 0.05 * accuracy;   /* of the residual */
-  double tolerance = cold ? fmax(finest, 5e-3) : finest;
+  double tolerance = fmax(finest, 5e-3);
+  if (work->mesh.n > 0) freeair__cycle_remesh(&work->mesh, work->tolerance / tolerance);
   int levelled = 0; /* revolutions at this tolerance */
   int tangents = 0;
   int waiting = 0; /* revolutions since the residual last fell by half */
@@ -845,7 +846,7 @@ int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__
   int n = pack(c, s, z);
   freeair__cycle_state image;
   for (int revolution = 0; revolution < most_revolutions; revolution++) {
-    int full = tolerance <= finest && (levelled > 0 || !cold);
+    int full = tolerance <= finest && levelled > 0;
     int with_tangent = !work->factored || waiting >= patience ||
                        (norm_before > 0.02 && tolerance > finest && tangents < first_tangents);
     if (!apply(c, s, tolerance, work, with_tangent, sums, full, &image, effort)) {
@@ -863,6 +864,7 @@ int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__
       norm = fmax(norm, fabs(bare[i]));
     }
     effort->residual = norm;
+    work->tolerance = tolerance;
     if (norm <= target && full) return FREEAIR_OK;
     if (work->factored) {
       newton_step(c, work, bare, r);

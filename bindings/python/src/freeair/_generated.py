@@ -79,6 +79,15 @@ FAULT_LOW_VOLTAGE = 21
 FAULT_RUN_CAPACITOR = 22
 FAULT_PRESSURE_SWITCH = 23
 FAULT_GAUGE = 24
+PREDICTION_SOAKED = 0
+PREDICTION_DRAWN_DOWN = 1
+PREDICTION_GIVEN = 2
+RATING_NOTHING = 0
+RATING_SPEED = 1
+RATING_BORE = 2
+RATING_CLEARANCE = 4
+RATING_VALVES = 8
+RATING_HEATING = 16
 TYPE_DOUBLE = 1
 TYPE_INT32 = 2
 TYPE_UINT32 = 3
@@ -102,7 +111,8 @@ class Machine(_runtime.Structure):
         speed_rev_s: Pump speed with the motor at rated slip and a belt that does not slip. [rev/s]
             Range (0;100]. Default: motor speed at rated slip times pulley_ratio; one of the two is
             required.
-        lp_bore_m: Bore of the first (or only) stage. Required. [m] Range (0;2].
+        lp_bore_m: Bore of the first (or only) stage. [m] Range (0;2]. Default: none, required;
+            freeair_rating_complete can find it.
         hp_bore_m: Bore of the second stage. [m] Range (0;2]. Default: 0.55 lp_bore_m.
         lp_stroke_m: Stroke of the first stage. Required. [m] Range (0;2].
         hp_stroke_m: Stroke of the second stage. [m] Range (0;2]. Default: lp_stroke_m.
@@ -324,9 +334,59 @@ class CycleResult(_runtime.Structure):
     __slots__ = ("_memory",)
 
 
+class PredictionRun(_runtime.Structure):
+    """A run of the pump into its receiver.
+
+    Fields:
+        from_pa: Gauge reading at the start, absolute. [Pa] Range (0;1e8). Default: barometric plus
+            gauge error.
+        to_pa: Gauge reading at the end. [Pa] Range (0;1e8). Default: where the switch stops the
+            pump.
+        gas_k: Gas temperature at the start, with FREEAIR_PREDICTION_GIVEN. [K] Range [150;600].
+            Default: ambient.
+        wall_k: Wall temperature at the start, likewise. [K] Range [150;600]. Default: ambient.
+        draw_down_s: Duration of the drawing down. [s] Range [1;1e5]. Default: 60.
+        most_s: Give up after this time. [s] Range [1;1e7]. Default: 7200.
+        accuracy: Accuracy of freeair_cycle_point. Range [1e-6;0.1]. Default: 1e-3.
+        start: State before the run. One of PREDICTION_START_* (enumeration
+            freeair_prediction_start).
+        nodes: Operating points along the way. Range [3;32].
+    """
+
+    _c_name = "freeair_prediction_run"
+    __slots__ = ("_memory",)
+
+
+class PredictionResult(_runtime.Structure):
+    """What became of a run.
+
+    Fields:
+        time_s: Time from start to end; infinite when the end is not reached. [s]
+        cut_in_s: Time from start to the cut-in pressure; infinite when not reached, NaN when it
+            starts above. [s]
+        end_pa: Gauge reading at the end, absolute. [Pa]
+        start_gas_k: Gas temperature at the start. [K]
+        end_gas_k: Gas temperature at the end. [K]
+        end_wall_k: Wall temperature of the receiver at the end. [K]
+        start_delivery_m3_s: Free air delivery at the start. [m3/s]
+        end_delivery_m3_s: Free air delivery at the end. [m3/s]
+        mean_delivery_m3_s: Mean of the delivery over the run. [m3/s]
+        apparent_m3_s: What V dp / (p_a t) over gauge readings makes of the run; reads too high.
+            [m3/s]
+        shaft_j: Work at the pump shaft. [J]
+        reached: 1 when the end was reached.
+        evaluations: Evaluations of the crank-angle rates.
+    """
+
+    _c_name = "freeair_prediction_result"
+    __slots__ = ("_memory",)
+
+
 _runtime.STRUCTURES["freeair_machine"] = Machine
 _runtime.STRUCTURES["freeair_machine_site"] = MachineSite
 _runtime.STRUCTURES["freeair_cycle_result"] = CycleResult
+_runtime.STRUCTURES["freeair_prediction_run"] = PredictionRun
+_runtime.STRUCTURES["freeair_prediction_result"] = PredictionResult
 
 
 def units_is_gauge(*, symbol):
@@ -1057,6 +1117,178 @@ def cycle_card(*, machine, site, receiver_pa, receiver_k=None, accuracy=None, cy
     return _runtime.call("freeair_cycle_card")((machine, site, receiver_pa, receiver_k, accuracy, cylinder, n,), CycleCardResult)
 
 
+PredictionPumpupResult = _collections.namedtuple(
+    "PredictionPumpupResult", ['result', 't_s', 'p_pa', 'gas_k', 'delivery_m3_s'])
+
+
+def prediction_pumpup(*, machine, site, run, n):
+    """Pump-up of the receiver: the curve and what becomes of the run.
+
+    Model: dm/dt = delivery - leak - demand; dU/dt = enthalpy in - enthalpy out - UA (p/p_a)^(2/3)
+    (T - Tw); C dTw/dt = the same heat - UA_wall (Tw - T_ambient); U = p V / (k - 1). Demand fades
+    over the last 2 % above ambient pressure. Points lie at equal times from start to end of the
+    run.
+
+    Arguments:
+        machine: The machine.
+        site: The site.
+        run: The run.
+        n: Number of points, at least 2.
+
+    Returns:
+        result: What became of it.
+        t_s: Time. [s]
+        p_pa: Gauge reading, absolute. [Pa]
+        gas_k: Gas temperature. [K]
+        delivery_m3_s: Delivery of the pump as free air. [m3/s]
+
+    Raises:
+        StructureVersionError: a structure has an unknown size
+        DomainError: a value is outside its range, or the end is not above the start
+        NoConvergenceError: an operating point was not found
+        NoSolutionError: the description leads to no physical state
+
+    Caution: A receiver under pressure stores energy like an explosive.
+
+    Caution: Never plug, reset or weaken a relief valve.
+
+    Source: common practice
+    """
+    return _runtime.call("freeair_prediction_pumpup")((machine, site, run, n,), PredictionPumpupResult)
+
+
+PredictionTimesResult = _collections.namedtuple(
+    "PredictionTimesResult", ['result', 't_s'])
+
+
+def prediction_times(*, machine, site, run, p_pa):
+    """Times at which the receiver gauge passes given readings.
+
+    Model: as freeair_prediction_pumpup, read off at pressures instead of times.
+
+    Arguments:
+        machine: The machine.
+        site: The site.
+        run: The run; it goes on to the highest of the readings, to_pa is ignored.
+        p_pa: Gauge readings, absolute, in any order. [Pa] Range (0;1e8).
+
+    Returns:
+        result: What became of it.
+        t_s: Time of each; infinite when not reached, 0 when at or below the start. [s]
+
+    Raises:
+        StructureVersionError: a structure has an unknown size
+        DomainError: a value is outside its range, or no reading is above the start
+        NoConvergenceError: an operating point was not found
+        NoSolutionError: the description leads to no physical state
+
+    Source: common practice
+    """
+    return _runtime.call("freeair_prediction_times")((machine, site, run, p_pa,), PredictionTimesResult)
+
+
+def prediction_level_off(*, machine, site, upper_pa=None):
+    """Receiver pressure at which a machine levels off: delivery equals leaks and demand.
+
+    Model: root of delivery - leak - demand over receiver pressure with gas at ambient temperature,
+    by bracketing; delivery below 5e-5 of the displacement counts as none.
+
+    Arguments:
+        machine: The machine.
+        site: The site.
+        upper_pa: Highest pressure of interest, absolute. [Pa] Range (0;1e8]. Default: twice
+            cut_out_pa.
+
+    Returns:
+        p_pa: Gauge reading, absolute; infinite when it still delivers at upper_pa. [Pa]
+
+    Raises:
+        StructureVersionError: a structure has an unknown size
+        DomainError: a value is outside its range, or upper_pa is not above barometric pressure
+        NoConvergenceError: an operating point was not found
+        NoSolutionError: the description leads to no physical state
+
+    Caution: Never plug, reset or weaken a relief valve.
+
+    Source: common practice
+    """
+    return _runtime.call("freeair_prediction_level_off")((machine, site, upper_pa,))
+
+
+PredictionLeakDownResult = _collections.namedtuple(
+    "PredictionLeakDownResult", ['t_s', 'p_pa'])
+
+
+def prediction_leak_down(*, machine, site, from_pa, gas_k=None, wall_k=None, duration_s, with_check_valve, with_downstream, n):
+    """Fall of the receiver pressure after the machine stops.
+
+    Model: the receiver alone, as in freeair_prediction_pumpup; gas leaves through the leak of the
+    check valve to the vented discharge line (if with_check_valve) and through the downstream leak
+    (if with_downstream).
+
+    Arguments:
+        machine: The machine.
+        site: The site.
+        from_pa: Gauge reading at the start, absolute. [Pa] Range (0;1e8).
+        gas_k: Gas temperature at the start. [K] Range [150;600]. Default: ambient.
+        wall_k: Wall temperature at the start. [K] Range [150;600]. Default: ambient.
+        duration_s: Duration. [s] Range (0;1e7].
+        with_check_valve: 0 when the receiver is isolated from the pump, else 1. Range [0;1].
+        with_downstream: 0 when the service valve is shut and nothing leaks behind it, else 1. Range
+            [0;1].
+        n: Number of points at equal times, at least 2.
+
+    Returns:
+        t_s: Time. [s]
+        p_pa: Gauge reading, absolute. [Pa]
+
+    Raises:
+        StructureVersionError: a structure has an unknown size
+        DomainError: a value is outside its range, or n is below 2
+        NoConvergenceError: the integration did not come to its end
+
+    Caution: A receiver under pressure stores energy like an explosive.
+
+    Source: common practice
+    """
+    return _runtime.call("freeair_prediction_leak_down")((machine, site, from_pa, gas_k, wall_k, duration_s, with_check_valve, with_downstream, n,), PredictionLeakDownResult)
+
+
+RatingCompleteResult = _collections.namedtuple(
+    "RatingCompleteResult", ['complete', 'adjusted', 'delivery_m3_s'])
+
+
+def rating_complete(*, machine, site):
+    """Completes a description so that it meets its rated delivery.
+
+    Model: one unknown is adjusted until freeair_cycle_point at rated_pa delivers
+    rated_delivery_m3_s within 0.1 % of displacement: the speed if it is not given, else the bores
+    if lp_bore_m is not given (hp_bore_m follows by its default), else, as far as they are not given
+    and as far as they must go, first the clearances (0.4 to 2.5 times their defaults), then the
+    valve areas (0.35 to 2 times), then the suction heating (0 to 4 times). Everything else takes
+    its default. Without a rating the defaults alone are filled in.
+
+    Arguments:
+        machine: Description, possibly with NaN fields. lp_bore_m, or both speed_rev_s and
+            pulley_ratio, may be missing, when there is a rating.
+        site: The site at which the rating holds.
+
+    Returns:
+        complete: The complete description.
+        adjusted: What was adjusted, bits of freeair_rating_adjusted added up.
+        delivery_m3_s: What the complete description delivers at rated_pa. [m3/s]
+
+    Raises:
+        StructureVersionError: a structure has an unknown size
+        DomainError: a value is outside its range, or too much is missing
+        NoConvergenceError: an operating point was not found
+        NoSolutionError: the description leads to no physical state
+
+    Source: common practice
+    """
+    return _runtime.call("freeair_rating_complete")((machine, site,), RatingCompleteResult)
+
+
 def status_name(*, status):
     """Name of a status code, such as "FREEAIR_ERR_DOMAIN".
 
@@ -1333,6 +1565,20 @@ __all__ = [
     "PARAMETER_OPTIONAL",
     "PARAMETER_OUTPUT",
     "PARAMETER_UPPER_CLOSED",
+    "PREDICTION_DRAWN_DOWN",
+    "PREDICTION_GIVEN",
+    "PREDICTION_SOAKED",
+    "PredictionLeakDownResult",
+    "PredictionPumpupResult",
+    "PredictionResult",
+    "PredictionRun",
+    "PredictionTimesResult",
+    "RATING_BORE",
+    "RATING_CLEARANCE",
+    "RATING_HEATING",
+    "RATING_NOTHING",
+    "RATING_SPEED",
+    "RATING_VALVES",
     "REFERENCE_DIN_1343",
     "REFERENCE_ISO_1217",
     "REFERENCE_ISO_13443",
@@ -1344,6 +1590,7 @@ __all__ = [
     "REFERENCE_SCFM_68F_36RH",
     "REFERENCE_SCFM_70F",
     "REFERENCE_STP",
+    "RatingCompleteResult",
     "ReferenceConditionsResult",
     "ReferenceMassFlowFromVolumeFlowResult",
     "TYPE_DOUBLE",
@@ -1376,6 +1623,11 @@ __all__ = [
     "fault_name",
     "machine_complete",
     "machine_displacement",
+    "prediction_leak_down",
+    "prediction_level_off",
+    "prediction_pumpup",
+    "prediction_times",
+    "rating_complete",
     "reference_conditions",
     "reference_density",
     "reference_find",

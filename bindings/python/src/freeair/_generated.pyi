@@ -77,6 +77,15 @@ FAULT_LOW_VOLTAGE: int
 FAULT_RUN_CAPACITOR: int
 FAULT_PRESSURE_SWITCH: int
 FAULT_GAUGE: int
+PREDICTION_SOAKED: int
+PREDICTION_DRAWN_DOWN: int
+PREDICTION_GIVEN: int
+RATING_NOTHING: int
+RATING_SPEED: int
+RATING_BORE: int
+RATING_CLEARANCE: int
+RATING_VALVES: int
+RATING_HEATING: int
 TYPE_DOUBLE: int
 TYPE_INT32: int
 TYPE_UINT32: int
@@ -228,6 +237,34 @@ class CycleResult(Structure):
     evaluations: int
     stages: int
     def __init__(self, *, delivery_m3_s: float | None = ..., delivery_kg_s: float | None = ..., intake_kg_s: float | None = ..., inlet_backflow_kg_s: float | None = ..., interstage_mean_pa: float | None = ..., interstage_min_pa: float | None = ..., interstage_max_pa: float | None = ..., intercooler_k: float | None = ..., plenum_pa: float | None = ..., plenum_k: float | None = ..., line_pa: float | None = ..., line_k: float | None = ..., lp_discharge_k: float | None = ..., hp_discharge_k: float | None = ..., lp_wall_k: float | None = ..., hp_wall_k: float | None = ..., lp_volumetric_efficiency: float | None = ..., hp_volumetric_efficiency: float | None = ..., lp_indicated_w: float | None = ..., hp_indicated_w: float | None = ..., friction_w: float | None = ..., shaft_w: float | None = ..., motor_w: float | None = ..., speed_rev_s: float | None = ..., motor_speed_rev_s: float | None = ..., motor_slip: float | None = ..., relief_kg_s: float | None = ..., interstage_leak_kg_s: float | None = ..., unloader_kg_s: float | None = ..., lp_ring_kg_s: float | None = ..., hp_ring_kg_s: float | None = ..., gasket_breach_kg_s: float | None = ..., gasket_leak_kg_s: float | None = ..., lp_suction_backflow_kg_s: float | None = ..., hp_suction_backflow_kg_s: float | None = ..., wall_heat_w: float | None = ..., intercooler_w: float | None = ..., line_w: float | None = ..., lp_rod_max_n: float | None = ..., lp_rod_min_n: float | None = ..., hp_rod_max_n: float | None = ..., hp_rod_min_n: float | None = ..., mass_error: float | None = ..., energy_error: float | None = ..., residual: float | None = ..., revolutions: int | None = ..., steps: int | None = ..., evaluations: int | None = ..., stages: int | None = ...) -> None: ...
+
+class PredictionRun(Structure):
+    from_pa: float
+    to_pa: float
+    gas_k: float
+    wall_k: float
+    draw_down_s: float
+    most_s: float
+    accuracy: float
+    start: int
+    nodes: int
+    def __init__(self, *, from_pa: float | None = ..., to_pa: float | None = ..., gas_k: float | None = ..., wall_k: float | None = ..., draw_down_s: float | None = ..., most_s: float | None = ..., accuracy: float | None = ..., start: int | None = ..., nodes: int | None = ...) -> None: ...
+
+class PredictionResult(Structure):
+    time_s: float
+    cut_in_s: float
+    end_pa: float
+    start_gas_k: float
+    end_gas_k: float
+    end_wall_k: float
+    start_delivery_m3_s: float
+    end_delivery_m3_s: float
+    mean_delivery_m3_s: float
+    apparent_m3_s: float
+    shaft_j: float
+    reached: int
+    evaluations: int
+    def __init__(self, *, time_s: float | None = ..., cut_in_s: float | None = ..., end_pa: float | None = ..., start_gas_k: float | None = ..., end_gas_k: float | None = ..., end_wall_k: float | None = ..., start_delivery_m3_s: float | None = ..., end_delivery_m3_s: float | None = ..., mean_delivery_m3_s: float | None = ..., apparent_m3_s: float | None = ..., shaft_j: float | None = ..., reached: int | None = ..., evaluations: int | None = ...) -> None: ...
 
 def units_is_gauge(*, symbol: str) -> int: ...
 
@@ -381,6 +418,39 @@ class CycleCardResult(NamedTuple):
     t_k: _Sequence[float]
 
 def cycle_card(*, machine: Machine, site: MachineSite, receiver_pa: float, receiver_k: float | None = ..., accuracy: float | None = ..., cylinder: int, n: int) -> CycleCardResult: ...
+
+class PredictionPumpupResult(NamedTuple):
+    result: PredictionResult
+    t_s: _Sequence[float]
+    p_pa: _Sequence[float]
+    gas_k: _Sequence[float]
+    delivery_m3_s: _Sequence[float]
+
+def prediction_pumpup(*, machine: Machine, site: MachineSite, run: PredictionRun, n: int) -> PredictionPumpupResult: ...
+
+class PredictionTimesResult(NamedTuple):
+    result: PredictionResult
+    t_s: _Sequence[float]
+
+def prediction_times(*, machine: Machine, site: MachineSite, run: PredictionRun, p_pa: _Sequence[float]) -> PredictionTimesResult: ...
+
+@overload
+def prediction_level_off(*, machine: Machine, site: MachineSite, upper_pa: float | None = ...) -> float: ...
+@overload
+def prediction_level_off(*, machine: Machine, site: MachineSite, upper_pa: _Array | None = ...) -> Any: ...
+
+class PredictionLeakDownResult(NamedTuple):
+    t_s: _Sequence[float]
+    p_pa: _Sequence[float]
+
+def prediction_leak_down(*, machine: Machine, site: MachineSite, from_pa: float, gas_k: float | None = ..., wall_k: float | None = ..., duration_s: float, with_check_valve: int, with_downstream: int, n: int) -> PredictionLeakDownResult: ...
+
+class RatingCompleteResult(NamedTuple):
+    complete: Machine
+    adjusted: int
+    delivery_m3_s: float
+
+def rating_complete(*, machine: Machine, site: MachineSite) -> RatingCompleteResult: ...
 
 def status_name(*, status: int) -> str: ...
 
