@@ -62,28 +62,21 @@ int32_t freeair_belt_tension_ratio(double friction, double wrap_rad, double groo
   return FREEAIR_OK;
 }
 
-int32_t freeair_belt_centrifugal_tension(double mass_kg_m, double belt_m_s, double *centrifugal_n)
-{
-  if (centrifugal_n == NULL) return FREEAIR_ERR_NULL;
-  *centrifugal_n = NAN;
-  if (!mass_valid(mass_kg_m) || !speed_valid(belt_m_s)) return FREEAIR_ERR_DOMAIN;
-  *centrifugal_n = mass_kg_m * belt_m_s * belt_m_s;
-  return FREEAIR_OK;
-}
-
 int32_t freeair_belt_tensions_from_power(double power_w, double belt_m_s, double mass_kg_m, double tension_ratio,
-                                         double *tight_n, double *slack_n, double *static_n)
+                                         double *tight_n, double *slack_n, double *static_n, double *centrifugal_n)
 {
   freeair__set_nan(tight_n);
   freeair__set_nan(slack_n);
   freeair__set_nan(static_n);
-  if (tight_n == NULL || slack_n == NULL || static_n == NULL) return FREEAIR_ERR_NULL;
+  freeair__set_nan(centrifugal_n);
+  if (tight_n == NULL || slack_n == NULL || static_n == NULL || centrifugal_n == NULL) return FREEAIR_ERR_NULL;
   if (!freeair__closed(power_w, 0.0, 1e7) || !freeair__closed(belt_m_s, 0.01, 200.0) || !mass_valid(mass_kg_m) ||
       !freeair__closed(tension_ratio, 1.0001, 1e12))
     return FREEAIR_ERR_DOMAIN;
   double pull = power_w / belt_m_s;
   double centrifugal = mass_kg_m * belt_m_s * belt_m_s;
   double slack = pull / (tension_ratio - 1.0);
+  *centrifugal_n = centrifugal;
   *slack_n = centrifugal + slack;
   *tight_n = centrifugal + slack * tension_ratio;
   *static_n = centrifugal + 0.5 * slack * (tension_ratio + 1.0);
@@ -116,15 +109,6 @@ int32_t freeair_belt_power_from_static_tension(double static_n, double belt_m_s,
                                                double tension_ratio, double *power_w)
 {
   return power(static_n, belt_m_s, mass_kg_m, tension_ratio, 1, power_w);
-}
-
-int32_t freeair_belt_best_speed(double tight_n, double mass_kg_m, double *belt_m_s)
-{
-  if (belt_m_s == NULL) return FREEAIR_ERR_NULL;
-  *belt_m_s = NAN;
-  if (!tension_valid(tight_n) || !freeair__closed(mass_kg_m, 1e-4, 100.0)) return FREEAIR_ERR_DOMAIN;
-  *belt_m_s = sqrt(tight_n / (3.0 * mass_kg_m));
-  return FREEAIR_OK;
 }
 
 int32_t freeair_belt_deflection_distance(double span_m, double *deflection_m)

@@ -37,15 +37,6 @@ static double log_ratio(double a, double b)
   return d < 0.5 ? log1p(d) : log(a / b);
 }
 
-int32_t freeair_capacitor_reactance(double capacitance_f, double frequency_hz, double *reactance_ohm)
-{
-  if (reactance_ohm == NULL) return FREEAIR_ERR_NULL;
-  *reactance_ohm = NAN;
-  if (!positive_valid(capacitance_f) || !frequency_valid(frequency_hz)) return FREEAIR_ERR_DOMAIN;
-  *reactance_ohm = 1.0 / (two_pi * frequency_hz * capacitance_f);
-  return FREEAIR_OK;
-}
-
 int32_t freeair_capacitor_current(double capacitance_f, double voltage_v, double frequency_hz, double *current_a)
 {
   if (current_a == NULL) return FREEAIR_ERR_NULL;

@@ -148,7 +148,7 @@ static void solve(const freeair_capacitor_motor_windings *w, const struct supply
   result->main_a = sqrt(square(main_a));
   result->auxiliary_a = sqrt(square(auxiliary_a));
   result->line_a = sqrt(square(line_a));
-  result->capacitor_v = y > 0.0 ? v * sqrt(square(over(plus(turned(zm), ad), determinant))) : 0.0;
+  result->capacitor_v = v * sqrt(square(over(plus(turned(zm), ad), determinant)));
   result->input_w = v * line_a.re;
   result->power_factor = result->line_a > 0.0 ? line_a.re / result->line_a : 0.0;
 }

@@ -49,6 +49,15 @@ int32_t freeair_pulley_belt_speed(double diameter_m, double speed_rev_s, double 
   return FREEAIR_OK;
 }
 
+int32_t freeair_pulley_best_belt_speed(double tight_n, double mass_kg_m, double *belt_m_s)
+{
+  if (belt_m_s == NULL) return FREEAIR_ERR_NULL;
+  *belt_m_s = NAN;
+  if (!freeair__closed(tight_n, 0.0, 1e7) || !freeair__closed(mass_kg_m, 1e-4, 100.0)) return FREEAIR_ERR_DOMAIN;
+  *belt_m_s = sqrt(tight_n / (3.0 * mass_kg_m));
+  return FREEAIR_OK;
+}
+
 /* Two pulleys and how far apart they stand. The span leaves each shaft at the
  * distance e from the tangent through the other: half the difference of the
  * diameters for an open belt, half their sum for a crossed one. */

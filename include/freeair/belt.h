@@ -11,9 +11,8 @@ extern "C" {
 /** @defgroup belt Belt
  * Slip, tension and power of a flat or V-belt: whether it slips, what it can carry, how tight it is and should be.
  *
- * Tensions are those of one belt; of a set, divide the power by the number of belts. Static tension is that of the
- * belt at rest, the same in both spans; at work one is tight, the other slack, and their mean stays. Lengths and speeds
- * of the drive are in the topic pulley. The belt maker's figures for the belt in hand come first.
+ * Tensions are those of one belt; for a set, divide the power by their number. Static tension is that of the belt at
+ * rest; at work one span is tight, the other slack, and the mean stays. The belt maker's figures come first.
  * @{
  */
 
@@ -26,7 +25,7 @@ extern "C" {
  * @param[in]  driver_uncertainty_rev_s Standard uncertainty of it. @range{[0;1000]}
  * @param[in]  driven_rev_s             Speed of the driven pulley. @range{[0;1000]}
  * @param[in]  driven_uncertainty_rev_s Standard uncertainty of it. @range{[0;1000]}
- * @param[in]  ratio                    Pitch diameter of the driven pulley over that of the driving one. @range{[0.001;1000]}
+ * @param[in]  ratio                    Pitch diameter of driven over driving pulley. @range{[0.001;1000]}
  * @param[in]  ratio_uncertainty        Standard uncertainty of that ratio. @range{[0;1000]}
  * @param[out] slip                     Slip as a fraction.
  * @param[out] slip_uncertainty         Standard uncertainty of the slip.
@@ -44,9 +43,9 @@ FREEAIR_API int32_t freeair_belt_slip(double driver_rev_s, double driver_uncerta
 
 /** Greatest ratio of tight to slack tension before a belt slips.
  *
- * Model: R = exp(mu wrap / sin(groove / 2)), net of centrifugal tension; a groove of pi is a flat pulley.
+ * Model: R = exp(mu wrap / sin(groove / 2)), net of centrifugal tension.
  *
- * @param[in]  friction      Coefficient of friction; about 0.3 flat, 0.5 effective for rubber V-belts is common. @range{[0;1.5]}
+ * @param[in]  friction      Coefficient of friction; 0.3 is common. @range{[0;1.5]}
  * @param[in]  wrap_rad      Wrap on the pulley that slips first. @range{[0;20]}
  * @param[in]  groove_rad    Included angle of the groove; pi for a flat belt. @range{[0.3;3.141592653589793]}
  * @param[out] tension_ratio Tight over slack tension.
@@ -59,25 +58,10 @@ FREEAIR_API int32_t freeair_belt_slip(double driver_rev_s, double driver_uncerta
 FREEAIR_API int32_t freeair_belt_tension_ratio(double friction, double wrap_rad, double groove_rad,
                                                double *tension_ratio);
 
-/** Tension that its own mass puts into a moving belt.
- *
- * Model: T_c = m v^2.
- *
- * @param[in]  mass_kg_m     Mass of the belt for each metre. @range{[0;100]}
- * @param[in]  belt_m_s      Speed of the belt. @range{[0;200]}
- * @param[out] centrifugal_n Centrifugal tension.
- * @retval FREEAIR_OK         computed
- * @retval FREEAIR_ERR_NULL   centrifugal_n is null
- * @retval FREEAIR_ERR_DOMAIN an input is outside its range
- * @source{Khurmi and Gupta, Theory of Machines, chapter 11, centrifugal tension}
- * @since 0.1
- */
-FREEAIR_API int32_t freeair_belt_centrifugal_tension(double mass_kg_m, double belt_m_s, double *centrifugal_n);
-
 /** Tensions that a belt needs to carry a power without slipping.
  *
- * Model: T1 - T2 = P / v, (T1 - T_c) = R (T2 - T_c), T_c = m v^2; static tension is the mean of T1 and T2. Least
- * tensions: multiply the power by a service factor for the pulses of a piston machine and for start.
+ * Model: T1 - T2 = P / v, (T1 - T_c) = R (T2 - T_c), T_c = m v^2; static tension is the mean of T1 and T2. These are
+ * the least: multiply the power by a service factor for the pulses of a piston machine and for start.
  *
  * @param[in]  power_w       Power that the belt carries. @range{[0;10000000]}
  * @param[in]  belt_m_s      Speed of the belt. @range{[0.01;200]}
@@ -86,6 +70,7 @@ FREEAIR_API int32_t freeair_belt_centrifugal_tension(double mass_kg_m, double be
  * @param[out] tight_n       Tension of the tight span.
  * @param[out] slack_n       Tension of the slack span.
  * @param[out] static_n      Static tension that gives them.
+ * @param[out] centrifugal_n Part of each that the belt's own mass makes, T_c.
  * @retval FREEAIR_OK         computed
  * @retval FREEAIR_ERR_NULL   an output is null
  * @retval FREEAIR_ERR_DOMAIN an input is outside its range
@@ -94,7 +79,7 @@ FREEAIR_API int32_t freeair_belt_centrifugal_tension(double mass_kg_m, double be
  */
 FREEAIR_API int32_t freeair_belt_tensions_from_power(double power_w, double belt_m_s, double mass_kg_m,
                                                      double tension_ratio, double *tight_n, double *slack_n,
-                                                     double *static_n);
+                                                     double *static_n, double *centrifugal_n);
 
 /** Power that a belt carries on the point of slipping at a tight-side tension.
  *
@@ -134,21 +119,6 @@ FREEAIR_API int32_t freeair_belt_power_from_tight_tension(double tight_n, double
 FREEAIR_API int32_t freeair_belt_power_from_static_tension(double static_n, double belt_m_s, double mass_kg_m,
                                                            double tension_ratio, double *power_w);
 
-/** Speed at which a belt of a permitted tension carries most.
- *
- * Model: v = sqrt(T / (3 m)), where centrifugal tension takes a third.
- *
- * @param[in]  tight_n   Greatest tension permitted. @range{[0;10000000]}
- * @param[in]  mass_kg_m Mass of the belt for each metre. @range{[0.0001;100]}
- * @param[out] belt_m_s  Speed of the belt.
- * @retval FREEAIR_OK         computed
- * @retval FREEAIR_ERR_NULL   belt_m_s is null
- * @retval FREEAIR_ERR_DOMAIN an input is outside its range
- * @source{Khurmi and Gupta, Theory of Machines, chapter 11 and example 11.10}
- * @since 0.1
- */
-FREEAIR_API int32_t freeair_belt_best_speed(double tight_n, double mass_kg_m, double *belt_m_s);
-
 /** Deflection for the force test, a sixty-fourth of the span.
  *
  * Model: span / 64: 1/64 inch for each inch, 16 mm for each metre.
@@ -167,9 +137,8 @@ FREEAIR_API int32_t freeair_belt_deflection_distance(double span_m, double *defl
 
 /** Force at mid span that deflects a belt of a static tension, by statics.
  *
- * Model: F = 4 q T / sqrt(L^2 + 4 q^2), where T = T0 + S (sqrt(L^2 + 4 q^2) - L) / L_b: a string without bending
- * stiffness, its stretch spread over the whole belt, S its force for each unit of strain (0 for a belt that does not
- * stretch). A cold or stiff belt asks for more.
+ * Model: F = 4 q T / sqrt(L^2 + 4 q^2), where T = T0 + S (sqrt(L^2 + 4 q^2) - L) / L_b: a string, its stretch spread
+ * over the whole belt, S its force for each unit of strain. A cold or stiff belt asks for more.
  *
  * @param[in]  static_n     Static tension. @range{[0;10000000]}
  * @param[in]  span_m       Free span. @range{[0.001;1000]}
@@ -244,8 +213,7 @@ FREEAIR_API int32_t freeair_belt_deflection_force_by_rule(double static_n, doubl
  * @source{vibrating string, as in belt makers' notes, T = 4 m L^2 f^2}
  * @since 0.1
  */
-FREEAIR_API int32_t freeair_belt_span_frequency(double static_n, double mass_kg_m, double span_m,
-                                                double *frequency_hz);
+FREEAIR_API int32_t freeair_belt_span_frequency(double static_n, double mass_kg_m, double span_m, double *frequency_hz);
 
 /** Static tension of a span from its frequency.
  *

@@ -29,21 +29,6 @@ enum freeair_capacitor_tolerance {
   FREEAIR_CAPACITOR_START_23 = 6   /**< Start capacitor, minus 0 to plus 23 percent, as 43-53 uF is. */
 };
 
-/** Reactance of a capacitor.
- *
- * Model: X = 1 / (2 pi f C).
- *
- * @param[in]  capacitance_f Capacitance. @range{[0.000000000001;1]}
- * @param[in]  frequency_hz  Frequency. @range{[0.1;100000]}
- * @param[out] reactance_ohm Reactance, as a positive number.
- * @retval FREEAIR_OK         computed
- * @retval FREEAIR_ERR_NULL   reactance_ohm is null
- * @retval FREEAIR_ERR_DOMAIN an input is outside its range
- * @source{definition}
- * @since 0.1
- */
-FREEAIR_API int32_t freeair_capacitor_reactance(double capacitance_f, double frequency_hz, double *reactance_ohm);
-
 /** Current that a sound capacitor draws.
  *
  * Model: I = 2 pi f C U, losses neglected.
@@ -165,8 +150,8 @@ FREEAIR_API int32_t freeair_capacitor_verdict(double measured_f, double uncertai
  * @caution{FREEAIR_CAUTION_CAPACITOR}
  * @since 0.1
  */
-FREEAIR_API int32_t freeair_capacitor_discharge_time(double capacitance_f, double r_ohm, double start_v,
-                                                     double safe_v, double *time_s);
+FREEAIR_API int32_t freeair_capacitor_discharge_time(double capacitance_f, double r_ohm, double start_v, double safe_v,
+                                                     double *time_s);
 
 /** Voltage left on a capacitor after a time.
  *

@@ -55,7 +55,7 @@ typedef struct freeair_capacitor_motor_performance {
   double line_a;        /**< Line current. */
   double main_a;        /**< Current of the main winding. */
   double auxiliary_a;   /**< Current of the auxiliary winding, through the capacitor. */
-  double capacitor_v;   /**< Voltage across the capacitor. */
+  double capacitor_v;   /**< Voltage across the capacitor; with the winding open, across the gap. */
 } freeair_capacitor_motor_performance;
 
 /** Initial value of freeair_capacitor_motor_performance. */

@@ -28,6 +28,14 @@
 #include <freeair/reference.h>
 #include <freeair/verdict.h>
 #include <freeair/atmosphere.h>
+#include <freeair/supply.h>
+#include <freeair/unbalance.h>
+#include <freeair/motor.h>
+#include <freeair/nameplate.h>
+#include <freeair/capacitor.h>
+#include <freeair/capacitor_motor.h>
+#include <freeair/pulley.h>
+#include <freeair/belt.h>
 #include <freeair/machine.h>
 #include <freeair/fault.h>
 #include <freeair/cycle.h>

@@ -12,8 +12,7 @@ extern "C" {
  * The induction motor: speed and slip, torque, and what voltage and frequency do to them.
  *
  * Slip is the fraction by which the shaft lags the field. In the working range torque is nearly proportional to slip,
- * and at a given slip to the square of the voltage: low voltage costs speed and, much more, starting torque. Power
- * factors are lagging; voltages of three-phase motors are line to line.
+ * and to the square of the voltage: low voltage costs speed and, more, starting torque. Voltages are line to line.
  * @{
  */
 
@@ -80,8 +79,7 @@ FREEAIR_API int32_t freeair_motor_slip(double frequency_hz, int32_t poles, doubl
  * @source{Hubert, Electric Machines, 2nd edition, chapter 4, example 4.5}
  * @since 0.1
  */
-FREEAIR_API int32_t freeair_motor_speed_from_slip(double frequency_hz, int32_t poles, double slip,
-                                                  double *speed_rev_s);
+FREEAIR_API int32_t freeair_motor_speed_from_slip(double frequency_hz, int32_t poles, double slip, double *speed_rev_s);
 
 /** Frequency of the currents in the rotor.
  *
@@ -100,9 +98,8 @@ FREEAIR_API int32_t freeair_motor_rotor_frequency(double frequency_hz, double sl
 
 /** Slip at another voltage, frequency and torque.
  *
- * Model: s' = s t f / u^2 with u, f and t the ratios of voltage, frequency and load torque to those of the known slip.
- * Torque proportional to slip, resistance constant. A piston compressor at a given pressure asks for nearly constant
- * torque, t = 1.
+ * Model: s' = s t f / u^2 with u, f, t the ratios of voltage, frequency and load torque: torque proportional to slip,
+ * constant resistance. A piston compressor at a given pressure asks for nearly constant torque, t = 1.
  *
  * @param[in]  slip            Slip that is known, as at rated load. @range{[0;1)}
  * @param[in]  voltage_ratio   New voltage over that of the known slip. @range{[0.1;2]}
@@ -152,8 +149,7 @@ FREEAIR_API int32_t freeair_motor_power_from_torque(double torque_nm, double spe
 
 /** Torque at a slip from the breakdown point.
  *
- * Model: T = 2 T_b / (s / s_b + s_b / s), stator resistance neglected. Fair between no load and breakdown; below
- * breakdown speed deep bars and double cages give more torque than this.
+ * Model: T = 2 T_b / (s / s_b + s_b / s), stator resistance neglected. Slower than breakdown, cages give more.
  *
  * @param[in]  breakdown_nm   Greatest torque of the motor. @range{[0;1000000000]}
  * @param[in]  breakdown_slip Slip there; 0.1 to 0.3 is usual. @range{[0.001;1]}
@@ -171,8 +167,8 @@ FREEAIR_API int32_t freeair_motor_torque_at_slip(double breakdown_nm, double bre
 
 /** Locked-rotor (starting) torque at another voltage and frequency.
  *
- * Model: T' = T (u / f)^2 with u and f the ratios of voltage and frequency: reactance governs at standstill. Ten
- * percent less voltage leaves 81 percent of the torque. Valid near rated frequency; breakdown torque follows the same.
+ * Model: T' = T (u / f)^2 with u and f the ratios of voltage and frequency: ten percent less voltage leaves 81 percent
+ * of the torque. Valid near rated frequency; breakdown torque follows the same.
  *
  * @param[in]  torque_nm       Locked-rotor torque that is known. @range{[0;1000000000]}
  * @param[in]  voltage_ratio   New voltage over that of the known torque. @range{[0.1;2]}
@@ -242,8 +238,8 @@ FREEAIR_API int32_t freeair_motor_shaft_power(double voltage_v, double current_a
  * @source{definition; Hubert, Electric Machines, 2nd edition, example 6.4}
  * @since 0.1
  */
-FREEAIR_API int32_t freeair_motor_line_current(double shaft_w, double voltage_v, double power_factor,
-                                               double efficiency, int32_t phases, double *current_a);
+FREEAIR_API int32_t freeair_motor_line_current(double shaft_w, double voltage_v, double power_factor, double efficiency,
+                                               int32_t phases, double *current_a);
 
 /** @} */
 

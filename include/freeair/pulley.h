@@ -70,6 +70,21 @@ FREEAIR_API int32_t freeair_pulley_driver_diameter(double driver_rev_s, double d
  */
 FREEAIR_API int32_t freeair_pulley_belt_speed(double diameter_m, double speed_rev_s, double *belt_m_s);
 
+/** Speed at which a belt of a permitted tension carries most.
+ *
+ * Model: v = sqrt(T / (3 m)), where centrifugal tension takes a third.
+ *
+ * @param[in]  tight_n   Greatest tension permitted. @range{[0;10000000]}
+ * @param[in]  mass_kg_m Mass of the belt for each metre. @range{[0.0001;100]}
+ * @param[out] belt_m_s  Speed of the belt.
+ * @retval FREEAIR_OK         computed
+ * @retval FREEAIR_ERR_NULL   belt_m_s is null
+ * @retval FREEAIR_ERR_DOMAIN an input is outside its range
+ * @source{Khurmi and Gupta, Theory of Machines, chapter 11 and example 11.10}
+ * @since 0.1
+ */
+FREEAIR_API int32_t freeair_pulley_best_belt_speed(double tight_n, double mass_kg_m, double *belt_m_s);
+
 /** Length of an open belt.
  *
  * Model: L = 2 sqrt(C^2 - e^2) + pi (d1 + d2) / 2 + 2 e asin(e / C), e = |d1 - d2| / 2. Exact; the usual

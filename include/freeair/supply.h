@@ -132,8 +132,7 @@ FREEAIR_API int32_t freeair_supply_voltage_drop(double current_a, double r_ohm, 
  * @since 0.1
  */
 FREEAIR_API int32_t freeair_supply_voltage_at_load(double source_v, double current_a, double r_ohm, double x_ohm,
-                                                   double power_factor, int32_t phases, double *load_v,
-                                                   double *drop_v);
+                                                   double power_factor, int32_t phases, double *load_v, double *drop_v);
 
 /** Voltage at the motor, and its current, at the moment of starting.
  *

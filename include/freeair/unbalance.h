@@ -57,8 +57,7 @@ FREEAIR_API int32_t freeair_unbalance_voltage(double u12_v, double u23_v, double
  * @caution{FREEAIR_CAUTION_LIVE}
  * @since 0.1
  */
-FREEAIR_API int32_t freeair_unbalance_current(double i1_a, double i2_a, double i3_a, double *unbalance,
-                                              double *mean_a);
+FREEAIR_API int32_t freeair_unbalance_current(double i1_a, double i2_a, double i3_a, double *unbalance, double *mean_a);
 
 /** Voltage unbalance factor: negative-sequence over positive-sequence voltage.
  *

@@ -6,11 +6,49 @@
 
 #include "internal/describe.h"
 
+static const freeair_structure structure_freeair_capacitor_motor_windings;
+static const freeair_structure structure_freeair_capacitor_motor_performance;
 static const freeair_structure structure_freeair_machine;
 static const freeair_structure structure_freeair_machine_site;
 static const freeair_structure structure_freeair_cycle_result;
 static const freeair_structure structure_freeair_prediction_run;
 static const freeair_structure structure_freeair_prediction_result;
+
+static const freeair_parameter fields_freeair_capacitor_motor_windings[] = {
+    {"struct_size", "Size of the structure that the caller knows.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Must be 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"main_r_ohm", "Resistance of the main winding.", "ohm", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 8u, sizeof(double), -1, -1},
+    {"main_x_ohm", "Leakage reactance of the main winding.", "ohm", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 16u, sizeof(double), -1, -1},
+    {"auxiliary_r_ohm", "Resistance of the auxiliary winding, with the capacitor's own.", "ohm", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 24u, sizeof(double), -1, -1},
+    {"auxiliary_x_ohm", "Leakage reactance of the auxiliary winding.", "ohm", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 32u, sizeof(double), -1, -1},
+    {"turns_ratio", "Effective turns of the auxiliary winding over the main.", "1", "[0.01;100]", "", "", NULL, 0.01, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 40u, sizeof(double), -1, -1},
+    {"rotor_r_ohm", "Rotor resistance.", "ohm", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 48u, sizeof(double), -1, -1},
+    {"rotor_x_ohm", "Rotor leakage reactance.", "ohm", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 56u, sizeof(double), -1, -1},
+    {"magnetising_x_ohm", "Magnetising reactance.", "ohm", "[0.01;10000]", "", "", NULL, 0.01, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 64u, sizeof(double), -1, -1},
+};
+
+static const freeair_capacitor_motor_windings initial_freeair_capacitor_motor_windings = FREEAIR_CAPACITOR_MOTOR_WINDINGS_INIT;
+
+static const freeair_structure structure_freeair_capacitor_motor_windings = {
+    "freeair_capacitor_motor_windings", fields_freeair_capacitor_motor_windings, &initial_freeair_capacitor_motor_windings, sizeof(freeair_capacitor_motor_windings), 72u, 10u};
+
+static const freeair_parameter fields_freeair_capacitor_motor_performance[] = {
+    {"struct_size", "Size of the structure that the caller knows.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Must be 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"torque_nm", "Torque across the air gap; friction, windage and iron loss are still to come off.", "N m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 8u, sizeof(double), -1, -1},
+    {"mechanical_w", "That torque times the shaft speed.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 16u, sizeof(double), -1, -1},
+    {"input_w", "Power from the supply, iron loss neglected.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 24u, sizeof(double), -1, -1},
+    {"power_factor", "Power factor of the line current; leading is not told from lagging.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 32u, sizeof(double), -1, -1},
+    {"line_a", "Line current.", "A", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 40u, sizeof(double), -1, -1},
+    {"main_a", "Current of the main winding.", "A", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 48u, sizeof(double), -1, -1},
+    {"auxiliary_a", "Current of the auxiliary winding, through the capacitor.", "A", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 56u, sizeof(double), -1, -1},
+    {"capacitor_v", "Voltage across the capacitor; with the winding open, across the gap.", "V", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 64u, sizeof(double), -1, -1},
+};
+
+static const freeair_capacitor_motor_performance initial_freeair_capacitor_motor_performance = FREEAIR_CAPACITOR_MOTOR_PERFORMANCE_INIT;
+
+static const freeair_structure structure_freeair_capacitor_motor_performance = {
+    "freeair_capacitor_motor_performance", fields_freeair_capacitor_motor_performance, &initial_freeair_capacitor_motor_performance, sizeof(freeair_capacitor_motor_performance), 72u, 10u};
 
 static const freeair_parameter fields_freeair_machine[] = {
     {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
@@ -869,6 +907,2125 @@ static const freeair_parameter parameters_freeair_atmosphere_pressure_from_geome
 
 static const int32_t statuses_freeair_atmosphere_pressure_from_geometric[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
 
+static void loop_freeair_supply_uncertainty_from_meter(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_supply_uncertainty_from_meter(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_supply_uncertainty_from_meter[] = {
+    {"reading_v", "What the meter shows.", "V", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"accuracy", "Limit of error as a fraction of the reading.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"counts", "Limit of error in units of the last digit.", "1", "[0;10000]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"resolution_v", "Value of one unit of the last digit.", "V", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"uncertainty_v", "Standard uncertainty.", "V", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_supply_uncertainty_from_meter[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_supply_deviation(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_supply_deviation(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_supply_deviation[] = {
+    {"measured_v", "Voltage at the motor terminals.", "V", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"nameplate_v", "Voltage on the nameplate.", "V", "[1;1000000]", "", "", NULL, 1.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"deviation", "Deviation as a fraction of the nameplate.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_supply_deviation[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_supply_voltage_verdict(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_supply_voltage_verdict(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (int32_t *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_supply_voltage_verdict[] = {
+    {"measured_v", "Voltage at the motor terminals.", "V", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"uncertainty_v", "Standard uncertainty of the measurement.", "V", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"nameplate_v", "Voltage on the nameplate.", "V", "[1;1000000]", "", "", NULL, 1.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"tolerance", "Permitted deviation as a fraction of the nameplate.", "1", "[0.000001;1]", "", "", NULL, 1e-06, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"confidence", "Probability required of a firm verdict.", "1", "(0.5;1)", "", "", NULL, 0.5, 1.0, FREEAIR_TYPE_DOUBLE, 0, 0u, sizeof(double), -1, -1},
+    {"verdict", "The decision.", "1", "", "", "freeair_verdict", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+    {"probability", "Probability that the voltage is within the tolerance.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_supply_voltage_verdict[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_supply_combined_deviation(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_supply_combined_deviation(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_supply_combined_deviation[] = {
+    {"voltage_deviation", "Deviation of the voltage as a fraction.", "1", "[-1;1]", "", "", NULL, -1.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"frequency_deviation", "Deviation of the frequency as a fraction.", "1", "[-1;1]", "", "", NULL, -1.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"combined", "Sum of the absolute deviations.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_supply_combined_deviation[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_supply_voltage_drop(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_supply_voltage_drop(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(int32_t *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_supply_voltage_drop[] = {
+    {"current_a", "Line current.", "A", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_ohm", "Resistance of one wire, one way.", "ohm", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"x_ohm", "Reactance of one wire, one way.", "ohm", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"power_factor", "Power factor of the load, lagging.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"phases", "1 or 3; 2 is refused.", "1", "[1;3]", "", "", NULL, 1.0, 3.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"drop_v", "Voltage drop.", "V", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_supply_voltage_drop[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_supply_voltage_at_load(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_supply_voltage_at_load(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(int32_t *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_supply_voltage_at_load[] = {
+    {"source_v", "Voltage at the source end.", "V", "[1;1000000]", "", "", NULL, 1.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"current_a", "Line current.", "A", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_ohm", "Resistance of one wire, one way.", "ohm", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"x_ohm", "Reactance of one wire, one way.", "ohm", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"power_factor", "Power factor at the load, lagging.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"phases", "1 or 3; 2 is refused.", "1", "[1;3]", "", "", NULL, 1.0, 3.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"load_v", "Voltage at the load end.", "V", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"drop_v", "Difference of the two voltages.", "V", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_supply_voltage_at_load[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_supply_starting_voltage(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_supply_starting_voltage(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(int32_t *)(void *)a6, (double *)(void *)a7, (double *)(void *)a8);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+  }
+}
+
+static const freeair_parameter parameters_freeair_supply_starting_voltage[] = {
+    {"source_v", "Voltage at the source end, no load.", "V", "[1;1000000]", "", "", NULL, 1.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"nameplate_v", "Voltage on the nameplate.", "V", "[1;1000000]", "", "", NULL, 1.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"locked_rotor_a", "Line current with locked rotor at nameplate voltage.", "A", "[0.001;1000000]", "", "", NULL, 0.001, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"power_factor", "Power factor with locked rotor, lagging; 0.2 to 0.6 is usual.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_ohm", "Resistance of one wire, one way.", "ohm", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"x_ohm", "Reactance of one wire, one way.", "ohm", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"phases", "1 or 3; 2 is refused.", "1", "[1;3]", "", "", NULL, 1.0, 3.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"start_v", "Voltage at the motor.", "V", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"start_a", "Line current.", "A", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_supply_starting_voltage[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_unbalance_voltage(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_unbalance_voltage(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_unbalance_voltage[] = {
+    {"u12_v", "Voltage between lines 1 and 2.", "V", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"u23_v", "Voltage between lines 2 and 3.", "V", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"u31_v", "Voltage between lines 3 and 1.", "V", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"unbalance", "Unbalance as a fraction.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"mean_v", "Mean of the three.", "V", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_unbalance_voltage[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_unbalance_current(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_unbalance_current(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_unbalance_current[] = {
+    {"i1_a", "Current in line 1.", "A", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"i2_a", "Current in line 2.", "A", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"i3_a", "Current in line 3.", "A", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"unbalance", "Unbalance as a fraction.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"mean_a", "Mean of the three.", "A", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_unbalance_current[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_unbalance_factor(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_unbalance_factor(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_unbalance_factor[] = {
+    {"u12_v", "Voltage between lines 1 and 2.", "V", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"u23_v", "Voltage between lines 2 and 3.", "V", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"u31_v", "Voltage between lines 3 and 1.", "V", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"factor", "Unbalance factor, 0 to 1.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_unbalance_factor[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_unbalance_derating(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_unbalance_derating(*(double *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_unbalance_derating[] = {
+    {"unbalance", "Voltage unbalance by the maximum-deviation definition.", "1", "[0;2]", "", "", NULL, 0.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"derating", "Factor on rated power.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_unbalance_derating[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_unbalance_temperature_rise(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_unbalance_temperature_rise(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_unbalance_temperature_rise[] = {
+    {"rise_k", "Rise of the windings on a balanced supply.", "K", "[0;500]", "", "", NULL, 0.0, 500.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"unbalance", "Voltage unbalance by the maximum-deviation definition.", "1", "[0;2]", "", "", NULL, 0.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"unbalanced_rise_k", "Rise on the unbalanced supply, hottest phase.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_unbalance_temperature_rise[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_unbalance_single_phasing_current(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_unbalance_single_phasing_current(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_unbalance_single_phasing_current[] = {
+    {"balanced_a", "Line current with all three lines.", "A", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"balanced_power_factor", "Power factor then.", "1", "[0.01;1]", "", "", NULL, 0.01, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"single_power_factor", "Power factor on two lines.", "1", "[0.01;1]", "", "", NULL, 0.01, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"single_phasing_a", "Line current on two lines.", "A", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_unbalance_single_phasing_current[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_motor_synchronous_speed(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_motor_synchronous_speed(*(double *)(void *)a0, *(int32_t *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_motor_synchronous_speed[] = {
+    {"frequency_hz", "Supply frequency.", "Hz", "[0.1;1000]", "", "", NULL, 0.1, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"poles", "Number of poles, even; an odd number is refused.", "1", "[2;100]", "", "", NULL, 2.0, 100.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"synchronous_rev_s", "Synchronous speed.", "rev/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_motor_synchronous_speed[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_motor_poles_from_speed(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_motor_poles_from_speed(*(double *)(void *)a0, *(double *)(void *)a1, (int32_t *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_motor_poles_from_speed[] = {
+    {"frequency_hz", "Supply frequency.", "Hz", "[0.1;1000]", "", "", NULL, 0.1, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"speed_rev_s", "Rated speed.", "rev/s", "[0.01;1000]", "", "", NULL, 0.01, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"poles", "Number of poles; 0 on error.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_motor_poles_from_speed[] = {FREEAIR_OK, FREEAIR_WARN_INCONSISTENT, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_motor_slip(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_motor_slip(*(double *)(void *)a0, *(int32_t *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_motor_slip[] = {
+    {"frequency_hz", "Supply frequency.", "Hz", "[0.1;1000]", "", "", NULL, 0.1, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"poles", "Number of poles, even; an odd number is refused.", "1", "[2;100]", "", "", NULL, 2.0, 100.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"speed_rev_s", "Shaft speed.", "rev/s", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"slip", "Slip as a fraction.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_motor_slip[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_motor_speed_from_slip(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_motor_speed_from_slip(*(double *)(void *)a0, *(int32_t *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_motor_speed_from_slip[] = {
+    {"frequency_hz", "Supply frequency.", "Hz", "[0.1;1000]", "", "", NULL, 0.1, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"poles", "Number of poles, even; an odd number is refused.", "1", "[2;100]", "", "", NULL, 2.0, 100.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"slip", "Slip as a fraction.", "1", "[-1;1]", "", "", NULL, -1.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"speed_rev_s", "Shaft speed.", "rev/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_motor_speed_from_slip[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_motor_rotor_frequency(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_motor_rotor_frequency(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_motor_rotor_frequency[] = {
+    {"frequency_hz", "Supply frequency.", "Hz", "[0.1;1000]", "", "", NULL, 0.1, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"slip", "Slip as a fraction.", "1", "[-1;1]", "", "", NULL, -1.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"rotor_hz", "Rotor frequency.", "Hz", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_motor_rotor_frequency[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_motor_slip_at_supply(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_motor_slip_at_supply(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_motor_slip_at_supply[] = {
+    {"slip", "Slip that is known, as at rated load.", "1", "[0;1)", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"voltage_ratio", "New voltage over that of the known slip.", "1", "[0.1;2]", "", "", NULL, 0.1, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"frequency_ratio", "New frequency over that of the known slip.", "1", "[0.1;2]", "", "", NULL, 0.1, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"torque_ratio", "New load torque over that of the known slip.", "1", "[0;10]", "", "", NULL, 0.0, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"new_slip", "Slip then.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_motor_slip_at_supply[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_motor_torque_from_power(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_motor_torque_from_power(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_motor_torque_from_power[] = {
+    {"power_w", "Shaft power.", "W", "[0;1000000000]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"speed_rev_s", "Shaft speed.", "rev/s", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"torque_nm", "Torque.", "N m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_motor_torque_from_power[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_motor_power_from_torque(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_motor_power_from_torque(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_motor_power_from_torque[] = {
+    {"torque_nm", "Torque.", "N m", "[0;1000000000]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"speed_rev_s", "Shaft speed.", "rev/s", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"power_w", "Shaft power.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_motor_power_from_torque[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_motor_torque_at_slip(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_motor_torque_at_slip(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_motor_torque_at_slip[] = {
+    {"breakdown_nm", "Greatest torque of the motor.", "N m", "[0;1000000000]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"breakdown_slip", "Slip there; 0.1 to 0.3 is usual.", "1", "[0.001;1]", "", "", NULL, 0.001, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"slip", "Slip as a fraction.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"torque_nm", "Torque.", "N m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_motor_torque_at_slip[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_motor_locked_rotor_torque(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_motor_locked_rotor_torque(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_motor_locked_rotor_torque[] = {
+    {"torque_nm", "Locked-rotor torque that is known.", "N m", "[0;1000000000]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"voltage_ratio", "New voltage over that of the known torque.", "1", "[0.1;2]", "", "", NULL, 0.1, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"frequency_ratio", "New frequency over that of the known torque.", "1", "[0.1;2]", "", "", NULL, 0.1, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"new_torque_nm", "Locked-rotor torque then.", "N m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_motor_locked_rotor_torque[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_motor_locked_rotor_current(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_motor_locked_rotor_current(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_motor_locked_rotor_current[] = {
+    {"current_a", "Locked-rotor current that is known.", "A", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"voltage_ratio", "New voltage over that of the known current.", "1", "[0.1;2]", "", "", NULL, 0.1, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"frequency_ratio", "New frequency over that of the known current.", "1", "[0.1;2]", "", "", NULL, 0.1, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"new_current_a", "Locked-rotor current then.", "A", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_motor_locked_rotor_current[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_motor_shaft_power(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_motor_shaft_power(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(int32_t *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_motor_shaft_power[] = {
+    {"voltage_v", "Line voltage.", "V", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"current_a", "Line current.", "A", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"power_factor", "Power factor, lagging.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"efficiency", "Efficiency at that load.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"phases", "1 or 3; 2 is refused.", "1", "[1;3]", "", "", NULL, 1.0, 3.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"shaft_w", "Power at the shaft.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"input_w", "Power from the supply.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_motor_shaft_power[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_motor_line_current(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_motor_line_current(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(int32_t *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_motor_line_current[] = {
+    {"shaft_w", "Power at the shaft.", "W", "[0;1000000000]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"voltage_v", "Line voltage.", "V", "[1;1000000]", "", "", NULL, 1.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"power_factor", "Power factor, lagging.", "1", "[0.01;1]", "", "", NULL, 0.01, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"efficiency", "Efficiency at that load.", "1", "[0.01;1]", "", "", NULL, 0.01, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"phases", "1 or 3; 2 is refused.", "1", "[1;3]", "", "", NULL, 1.0, 3.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"current_a", "Line current.", "A", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_motor_line_current[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_nameplate_efficiency(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_nameplate_efficiency(*(int32_t *)(void *)a0, *(int32_t *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_nameplate_efficiency[] = {
+    {"efficiency_class", "Class.", "1", "", "", "freeair_nameplate_efficiency_class", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"poles", "2, 4 or 6; odd numbers are refused.", "1", "[2;6]", "", "", NULL, 2.0, 6.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"rated_w", "Rated shaft power.", "W", "[750;200000]", "", "", NULL, 750.0, 200000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"efficiency", "Efficiency as a fraction.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_nameplate_efficiency[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_nameplate_code_band(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_nameplate_code_band(*(int32_t *)(void *)a0, (double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_nameplate_code_band[] = {
+    {"code", "Code letter.", "1", "", "", "freeair_nameplate_code", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"lower", "Lower end, locked-rotor apparent power over rated shaft power.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"upper", "Upper end; infinite for V.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_nameplate_code_band[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_nameplate_code_from_current(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_nameplate_code_from_current(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(int32_t *)(void *)a3, (int32_t *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_nameplate_code_from_current[] = {
+    {"locked_rotor_a", "Line current with locked rotor at that voltage.", "A", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"voltage_v", "Line voltage.", "V", "[1;1000000]", "", "", NULL, 1.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"rated_w", "Rated shaft power.", "W", "[1;1000000000]", "", "", NULL, 1.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"phases", "1 or 3; 2 is refused.", "1", "[1;3]", "", "", NULL, 1.0, 3.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"code", "Code letter; 0 on error.", "1", "", "", "freeair_nameplate_code", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_nameplate_code_from_current[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_nameplate_locked_rotor_current(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_nameplate_locked_rotor_current(*(int32_t *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(int32_t *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_nameplate_locked_rotor_current[] = {
+    {"code", "Code letter.", "1", "", "", "freeair_nameplate_code", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"rated_w", "Rated shaft power.", "W", "[1;1000000000]", "", "", NULL, 1.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"voltage_v", "Line voltage.", "V", "[1;1000000]", "", "", NULL, 1.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"phases", "1 or 3; 2 is refused.", "1", "[1;3]", "", "", NULL, 1.0, 3.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"lower_a", "Lower end of the current.", "A", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"upper_a", "Upper end; infinite for V.", "A", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_nameplate_locked_rotor_current[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_nameplate_full_load_current(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_nameplate_full_load_current(*(double *)(void *)a0, *(double *)(void *)a1, *(int32_t *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_nameplate_full_load_current[] = {
+    {"rated_w", "Rated shaft power.", "W", "[1;1000000000]", "", "", NULL, 1.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"voltage_v", "Voltage of motor or system.", "V", "[1;1000000]", "", "", NULL, 1.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"phases", "1 or 3; 2 is refused.", "1", "[1;3]", "", "", NULL, 1.0, 3.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"current_a", "Full-load current.", "A", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_nameplate_full_load_current[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_nameplate_load_from_current(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_nameplate_load_from_current(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_nameplate_load_from_current[] = {
+    {"current_a", "Line current measured.", "A", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"nameplate_a", "Current on the nameplate.", "A", "[0.001;1000000]", "", "", NULL, 0.001, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"voltage_v", "Line voltage measured.", "V", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"nameplate_v", "Voltage on the nameplate.", "V", "[1;1000000]", "", "", NULL, 1.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"load", "Shaft power over rated shaft power.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_nameplate_load_from_current[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_nameplate_load_from_speed(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_nameplate_load_from_speed(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_nameplate_load_from_speed[] = {
+    {"speed_rev_s", "Speed measured.", "rev/s", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"synchronous_rev_s", "Synchronous speed at the frequency measured.", "rev/s", "[0.01;1000]", "", "", NULL, 0.01, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"nameplate_rev_s", "Speed on the nameplate.", "rev/s", "[0.01;1000]", "", "", NULL, 0.01, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"voltage_ratio", "Voltage measured over that on the nameplate.", "1", "[0.1;2]", "", "", NULL, 0.1, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"load", "Shaft power over rated shaft power.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_nameplate_load_from_speed[] = {FREEAIR_OK, FREEAIR_WARN_INCONSISTENT, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_capacitor_current(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_capacitor_current(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_capacitor_current[] = {
+    {"capacitance_f", "Capacitance.", "F", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"voltage_v", "Voltage across the capacitor.", "V", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"frequency_hz", "Frequency.", "Hz", "[0.1;100000]", "", "", NULL, 0.1, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"current_a", "Current through it.", "A", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_capacitor_current[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_capacitor_from_current(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_capacitor_from_current(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_capacitor_from_current[] = {
+    {"current_a", "Current through the capacitor.", "A", "[0.000001;1000000]", "", "", NULL, 1e-06, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"current_uncertainty_a", "Standard uncertainty of the current.", "A", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"voltage_v", "Voltage across the capacitor.", "V", "[0.001;1000000]", "", "", NULL, 0.001, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"voltage_uncertainty_v", "Standard uncertainty of the voltage.", "V", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"frequency_hz", "Supply frequency.", "Hz", "[0.1;100000]", "", "", NULL, 0.1, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"capacitance_f", "Capacitance.", "F", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"uncertainty_f", "Standard uncertainty of the capacitance.", "F", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_capacitor_from_current[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_capacitor_uncertainty_from_meter(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_capacitor_uncertainty_from_meter(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_capacitor_uncertainty_from_meter[] = {
+    {"reading_f", "What the meter shows.", "F", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"accuracy", "Limit of error as a fraction of the reading.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"counts", "Limit of error in units of the last digit.", "1", "[0;10000]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"resolution_f", "Value of one unit of the last digit.", "F", "[0;0.001]", "", "", NULL, 0.0, 0.001, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"uncertainty_f", "Standard uncertainty.", "F", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_capacitor_uncertainty_from_meter[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_capacitor_limits(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_capacitor_limits(*(double *)(void *)a0, *(int32_t *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_capacitor_limits[] = {
+    {"rated_f", "Printed value; of a start capacitor the lower one.", "F", "[0.000000000001;1]", "", "", NULL, 1e-12, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"tolerance_class", "Tolerance class.", "1", "", "", "freeair_capacitor_tolerance", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"minimum_f", "Least sound value.", "F", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"maximum_f", "Greatest sound value.", "F", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_capacitor_limits[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_capacitor_verdict(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_capacitor_verdict(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (int32_t *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_capacitor_verdict[] = {
+    {"measured_f", "Value found.", "F", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"uncertainty_f", "Standard uncertainty of it.", "F", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"minimum_f", "Least sound value.", "F", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"maximum_f", "Greatest sound value, above minimum_f.", "F", "(0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"confidence", "Probability required of a firm verdict.", "1", "(0.5;1)", "", "", NULL, 0.5, 1.0, FREEAIR_TYPE_DOUBLE, 0, 0u, sizeof(double), -1, -1},
+    {"verdict", "The decision.", "1", "", "", "freeair_verdict", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+    {"probability_in", "Probability that the value is within its limits.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"probability_low", "Probability that it is below the least sound value.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_capacitor_verdict[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_capacitor_discharge_time(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_capacitor_discharge_time(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_capacitor_discharge_time[] = {
+    {"capacitance_f", "Capacitance.", "F", "[0.000000000001;1]", "", "", NULL, 1e-12, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_ohm", "Resistance.", "ohm", "[0.000001;1000000000000]", "", "", NULL, 1e-06, 1000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"start_v", "Voltage at the start; the peak of an alternating voltage.", "V", "[0.000001;1000000]", "", "", NULL, 1e-06, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"safe_v", "Voltage at the end, not above start_v.", "V", "[0.000001;1000000]", "", "", NULL, 1e-06, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"time_s", "Time.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_capacitor_discharge_time[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_capacitor_residual_voltage(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_capacitor_residual_voltage(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_capacitor_residual_voltage[] = {
+    {"capacitance_f", "Capacitance.", "F", "[0.000000000001;1]", "", "", NULL, 1e-12, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_ohm", "Resistance.", "ohm", "[0.000001;1000000000000]", "", "", NULL, 1e-06, 1000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"start_v", "Voltage at the start; the peak of an alternating voltage.", "V", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"time_s", "Time since.", "s", "[0;1000000000]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"residual_v", "Voltage left.", "V", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_capacitor_residual_voltage[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_capacitor_bleeder(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_capacitor_bleeder(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_capacitor_bleeder[] = {
+    {"capacitance_f", "Capacitance.", "F", "[0.000000000001;1]", "", "", NULL, 1e-12, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"start_v", "Peak voltage at the start.", "V", "[0.000001;1000000]", "", "", NULL, 1e-06, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"safe_v", "Voltage at the end, below start_v.", "V", "[0.000001;1000000]", "", "", NULL, 1e-06, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"time_s", "Time allowed.", "s", "[0.000001;1000000000]", "", "", NULL, 1e-06, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_ohm", "Greatest resistance that does it.", "ohm", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"power_w", "Mean power in that resistor at work.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_capacitor_bleeder[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_capacitor_energy(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_capacitor_energy(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_capacitor_energy[] = {
+    {"capacitance_f", "Capacitance.", "F", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"voltage_v", "Voltage; the peak of an alternating voltage.", "V", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"energy_j", "Energy.", "J", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_capacitor_energy[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_capacitor_series(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_capacitor_series(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_capacitor_series[] = {
+    {"first_f", "Capacitance of the first.", "F", "[0.000000000001;1]", "", "", NULL, 1e-12, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"second_f", "Capacitance of the second.", "F", "[0.000000000001;1]", "", "", NULL, 1e-12, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"capacitance_f", "Capacitance of both.", "F", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_capacitor_series[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_capacitor_parallel(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_capacitor_parallel(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_capacitor_parallel[] = {
+    {"first_f", "Capacitance of the first.", "F", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"second_f", "Capacitance of the second.", "F", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"capacitance_f", "Capacitance of both.", "F", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_capacitor_parallel[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_capacitor_motor_quadrature(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_capacitor_motor_quadrature(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_capacitor_motor_quadrature[] = {
+    {"main_r_ohm", "Resistance of the main winding, rotor locked.", "ohm", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"main_x_ohm", "Reactance of the main winding, rotor locked.", "ohm", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"auxiliary_r_ohm", "Resistance of the auxiliary winding, rotor locked.", "ohm", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"auxiliary_x_ohm", "Reactance of the auxiliary winding, rotor locked.", "ohm", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"frequency_hz", "Supply frequency.", "Hz", "[0.1;1000]", "", "", NULL, 0.1, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"capacitance_f", "Capacitance in series with the auxiliary winding.", "F", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"reactance_ohm", "Its reactance, as a positive number.", "ohm", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_capacitor_motor_quadrature[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_capacitor_motor_starting_torque_ratio(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_capacitor_motor_starting_torque_ratio(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_capacitor_motor_starting_torque_ratio[] = {
+    {"main_r_ohm", "Resistance of the main winding, rotor locked.", "ohm", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"main_x_ohm", "Reactance of the main winding, rotor locked.", "ohm", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"auxiliary_r_ohm", "Resistance of the auxiliary winding, rotor locked.", "ohm", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"auxiliary_x_ohm", "Reactance of the auxiliary winding, rotor locked.", "ohm", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"frequency_hz", "Supply frequency.", "Hz", "[0.1;1000]", "", "", NULL, 0.1, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"capacitance_f", "Capacitance found.", "F", "[0.000000001;1]", "", "", NULL, 1e-09, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"rated_f", "Capacitance that should be.", "F", "[0.000000001;1]", "", "", NULL, 1e-09, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"torque_ratio", "Starting torque over that with the rated capacitance; negative starts backwards.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_capacitor_motor_starting_torque_ratio[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_capacitor_motor_run(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_capacitor_motor_run((const freeair_capacitor_motor_windings *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(int32_t *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, (freeair_capacitor_motor_performance *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_capacitor_motor_run[] = {
+    {"windings", "Constants of the motor.", "", "", "", "", &structure_freeair_capacitor_motor_windings, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_capacitor_motor_windings), -1, -1},
+    {"voltage_v", "Line voltage.", "V", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"frequency_hz", "Supply frequency, at which the reactances hold.", "Hz", "[0.1;1000]", "", "", NULL, 0.1, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"poles", "Number of poles, even; an odd number is refused.", "1", "[2;100]", "", "", NULL, 2.0, 100.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"capacitance_f", "Capacitance; 0 opens the auxiliary winding.", "F", "[0;0.1]", "", "", NULL, 0.0, 0.1, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"slip", "Slip as a fraction; 1 is standstill.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"performance", "The result; initialise it first.", "", "", "", "", &structure_freeair_capacitor_motor_performance, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_capacitor_motor_performance), -1, -1},
+};
+
+static const int32_t statuses_freeair_capacitor_motor_run[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_VERSION};
+
+static void loop_freeair_capacitor_motor_slip(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_capacitor_motor_slip((const freeair_capacitor_motor_windings *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(int32_t *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_capacitor_motor_slip[] = {
+    {"windings", "Constants of the motor.", "", "", "", "", &structure_freeair_capacitor_motor_windings, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_capacitor_motor_windings), -1, -1},
+    {"voltage_v", "Line voltage.", "V", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"frequency_hz", "Supply frequency, at which the reactances hold.", "Hz", "[0.1;1000]", "", "", NULL, 0.1, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"poles", "Number of poles, even; an odd number is refused.", "1", "[2;100]", "", "", NULL, 2.0, 100.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"capacitance_f", "Capacitance; 0 opens the auxiliary winding.", "F", "[0;0.1]", "", "", NULL, 0.0, 0.1, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"torque_nm", "Torque across the air gap.", "N m", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"slip", "Slip as a fraction.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_capacitor_motor_slip[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_VERSION, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_pulley_driven_speed(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pulley_driven_speed(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pulley_driven_speed[] = {
+    {"driver_rev_s", "Speed of the driving pulley.", "rev/s", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"driver_m", "Pitch diameter of the driving pulley.", "m", "[0.001;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"driven_m", "Pitch diameter of the driven pulley.", "m", "[0.001;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"slip", "Slip of the belt as a fraction; 0 for none.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"driven_rev_s", "Speed of the driven pulley.", "rev/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pulley_driven_speed[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_pulley_driver_diameter(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pulley_driver_diameter(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pulley_driver_diameter[] = {
+    {"driver_rev_s", "Speed of the driving pulley.", "rev/s", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"driven_rev_s", "Speed wanted of the driven pulley.", "rev/s", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"driven_m", "Pitch diameter of the driven pulley.", "m", "[0.001;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"slip", "Slip of the belt as a fraction; 0 for none.", "1", "[0;0.9]", "", "", NULL, 0.0, 0.9, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"driver_m", "Pitch diameter of the driving pulley.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pulley_driver_diameter[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_pulley_belt_speed(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pulley_belt_speed(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pulley_belt_speed[] = {
+    {"diameter_m", "Pitch diameter of a pulley.", "m", "[0.001;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"speed_rev_s", "Speed of that pulley.", "rev/s", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"belt_m_s", "Speed of the belt.", "m/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pulley_belt_speed[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_pulley_best_belt_speed(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pulley_best_belt_speed(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pulley_best_belt_speed[] = {
+    {"tight_n", "Greatest tension permitted.", "N", "[0;10000000]", "", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mass_kg_m", "Mass of the belt for each metre.", "kg/m", "[0.0001;100]", "", "", NULL, 0.0001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"belt_m_s", "Speed of the belt.", "m/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pulley_best_belt_speed[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_pulley_open_length(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pulley_open_length(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pulley_open_length[] = {
+    {"first_m", "Pitch diameter of one pulley.", "m", "[0.001;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"second_m", "Pitch diameter of the other.", "m", "[0.001;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"centre_m", "Distance between the shafts.", "m", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"length_m", "Pitch length of the belt.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pulley_open_length[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_pulley_crossed_length(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pulley_crossed_length(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pulley_crossed_length[] = {
+    {"first_m", "Pitch diameter of one pulley.", "m", "[0.001;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"second_m", "Pitch diameter of the other.", "m", "[0.001;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"centre_m", "Distance between the shafts.", "m", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"length_m", "Length of the belt.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pulley_crossed_length[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_pulley_centre_from_open_length(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pulley_centre_from_open_length(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pulley_centre_from_open_length[] = {
+    {"first_m", "Pitch diameter of one pulley.", "m", "[0.001;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"second_m", "Pitch diameter of the other.", "m", "[0.001;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"length_m", "Pitch length of the belt.", "m", "[0.001;2000]", "", "", NULL, 0.001, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"centre_m", "Distance between the shafts.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pulley_centre_from_open_length[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_pulley_centre_from_crossed_length(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pulley_centre_from_crossed_length(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pulley_centre_from_crossed_length[] = {
+    {"first_m", "Pitch diameter of one pulley.", "m", "[0.001;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"second_m", "Pitch diameter of the other.", "m", "[0.001;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"length_m", "Length of the belt.", "m", "[0.001;2000]", "", "", NULL, 0.001, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"centre_m", "Distance between the shafts.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pulley_centre_from_crossed_length[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_pulley_open_wrap(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pulley_open_wrap(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pulley_open_wrap[] = {
+    {"first_m", "Pitch diameter of one pulley.", "m", "[0.001;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"second_m", "Pitch diameter of the other.", "m", "[0.001;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"centre_m", "Distance between the shafts.", "m", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"smaller_rad", "Wrap on the smaller pulley.", "rad", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"larger_rad", "Wrap on the larger pulley.", "rad", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pulley_open_wrap[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_pulley_crossed_wrap(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pulley_crossed_wrap(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pulley_crossed_wrap[] = {
+    {"first_m", "Pitch diameter of one pulley.", "m", "[0.001;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"second_m", "Pitch diameter of the other.", "m", "[0.001;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"centre_m", "Distance between the shafts.", "m", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"wrap_rad", "Wrap on each pulley.", "rad", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pulley_crossed_wrap[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_pulley_span(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pulley_span(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pulley_span[] = {
+    {"first_m", "Pitch diameter of one pulley.", "m", "[0.001;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"second_m", "Pitch diameter of the other.", "m", "[0.001;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"centre_m", "Distance between the shafts.", "m", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"span_m", "Length of the span.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pulley_span[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_belt_slip(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_belt_slip(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_belt_slip[] = {
+    {"driver_rev_s", "Speed of the driving pulley.", "rev/s", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"driver_uncertainty_rev_s", "Standard uncertainty of it.", "rev/s", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"driven_rev_s", "Speed of the driven pulley.", "rev/s", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"driven_uncertainty_rev_s", "Standard uncertainty of it.", "rev/s", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"ratio", "Pitch diameter of driven over driving pulley.", "1", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"ratio_uncertainty", "Standard uncertainty of that ratio.", "1", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"slip", "Slip as a fraction.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"slip_uncertainty", "Standard uncertainty of the slip.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_belt_slip[] = {FREEAIR_OK, FREEAIR_WARN_INCONSISTENT, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_belt_tension_ratio(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_belt_tension_ratio(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_belt_tension_ratio[] = {
+    {"friction", "Coefficient of friction; 0.3 is common.", "1", "[0;1.5]", "", "", NULL, 0.0, 1.5, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"wrap_rad", "Wrap on the pulley that slips first.", "rad", "[0;20]", "", "", NULL, 0.0, 20.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"groove_rad", "Included angle of the groove; pi for a flat belt.", "rad", "[0.3;3.141592653589793]", "", "", NULL, 0.3, 3.141592653589793, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"tension_ratio", "Tight over slack tension.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_belt_tension_ratio[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_belt_tensions_from_power(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_belt_tensions_from_power(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_belt_tensions_from_power[] = {
+    {"power_w", "Power that the belt carries.", "W", "[0;10000000]", "", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"belt_m_s", "Speed of the belt.", "m/s", "[0.01;200]", "", "", NULL, 0.01, 200.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mass_kg_m", "Mass of the belt for each metre; 0 neglects it.", "kg/m", "[0;100]", "", "", NULL, 0.0, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"tension_ratio", "Greatest ratio of tight to slack tension.", "1", "[1.0001;1e12]", "", "", NULL, 1.0001, 1000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"tight_n", "Tension of the tight span.", "N", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"slack_n", "Tension of the slack span.", "N", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"static_n", "Static tension that gives them.", "N", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"centrifugal_n", "Part of each that the belt's own mass makes, T_c.", "N", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_belt_tensions_from_power[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_belt_power_from_tight_tension(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_belt_power_from_tight_tension(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_belt_power_from_tight_tension[] = {
+    {"tight_n", "Tension of the tight span.", "N", "[0;10000000]", "", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"belt_m_s", "Speed of the belt.", "m/s", "[0;200]", "", "", NULL, 0.0, 200.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mass_kg_m", "Mass of the belt for each metre; 0 neglects it.", "kg/m", "[0;100]", "", "", NULL, 0.0, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"tension_ratio", "Greatest ratio of tight to slack tension.", "1", "[1;1e12]", "", "", NULL, 1.0, 1000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"power_w", "Power.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_belt_power_from_tight_tension[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_belt_power_from_static_tension(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_belt_power_from_static_tension(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_belt_power_from_static_tension[] = {
+    {"static_n", "Static tension.", "N", "[0;10000000]", "", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"belt_m_s", "Speed of the belt.", "m/s", "[0;200]", "", "", NULL, 0.0, 200.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mass_kg_m", "Mass of the belt for each metre; 0 neglects it.", "kg/m", "[0;100]", "", "", NULL, 0.0, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"tension_ratio", "Greatest ratio of tight to slack tension.", "1", "[1;1e12]", "", "", NULL, 1.0, 1000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"power_w", "Power.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_belt_power_from_static_tension[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_belt_deflection_distance(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_belt_deflection_distance(*(double *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_belt_deflection_distance[] = {
+    {"span_m", "Free span, as by freeair_pulley_span.", "m", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"deflection_m", "Deflection at mid span.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_belt_deflection_distance[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_belt_deflection_force(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_belt_deflection_force(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_belt_deflection_force[] = {
+    {"static_n", "Static tension.", "N", "[0;10000000]", "", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"span_m", "Free span.", "m", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"deflection_m", "Deflection at mid span.", "m", "[0;100]", "", "", NULL, 0.0, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"stiffness_n", "Force for each unit of strain; 0 neglects the stretch.", "N", "[0;1000000000]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"belt_m", "Length of the whole belt.", "m", "[0.001;2000]", "", "", NULL, 0.001, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"force_n", "Force.", "N", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_belt_deflection_force[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_belt_tension_from_deflection(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_belt_tension_from_deflection(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_belt_tension_from_deflection[] = {
+    {"force_n", "Force at mid span.", "N", "[0;10000000]", "", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"span_m", "Free span.", "m", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"deflection_m", "Deflection at mid span.", "m", "[0.000001;100]", "", "", NULL, 1e-06, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"stiffness_n", "Force for each unit of strain; 0 neglects the stretch.", "N", "[0;1000000000]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"belt_m", "Length of the whole belt.", "m", "[0.001;2000]", "", "", NULL, 0.001, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"static_n", "Static tension.", "N", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_belt_tension_from_deflection[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_belt_deflection_force_by_rule(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_belt_deflection_force_by_rule(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_belt_deflection_force_by_rule[] = {
+    {"static_n", "Static tension.", "N", "[0;10000000]", "", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"span_m", "Free span.", "m", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"constant_n", "Constant Y of the section, from the belt maker.", "N", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"belt_m", "Length of the whole belt.", "m", "[0.001;2000]", "", "", NULL, 0.001, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"force_n", "Force.", "N", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_belt_deflection_force_by_rule[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_belt_span_frequency(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_belt_span_frequency(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_belt_span_frequency[] = {
+    {"static_n", "Static tension.", "N", "[0;10000000]", "", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mass_kg_m", "Mass of the belt for each metre.", "kg/m", "[0.0001;100]", "", "", NULL, 0.0001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"span_m", "Free span.", "m", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"frequency_hz", "Frequency.", "Hz", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_belt_span_frequency[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_belt_tension_from_frequency(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_belt_tension_from_frequency(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_belt_tension_from_frequency[] = {
+    {"frequency_hz", "Frequency of the plucked span, machine at rest and locked out.", "Hz", "[0;10000]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mass_kg_m", "Mass of the belt for each metre.", "kg/m", "[0.0001;100]", "", "", NULL, 0.0001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"span_m", "Free span.", "m", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"static_n", "Static tension.", "N", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_belt_tension_from_frequency[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
 static void loop_freeair_machine_complete(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
   if (n == 0) return;
@@ -1265,6 +3422,76 @@ const freeair_function freeair__functions[] = {
     {"freeair_atmosphere_density_from_altitude", "atmosphere", "Density of the standard atmosphere at a geopotential altitude.", "rho = p / (R T) with pressure and temperature of the standard atmosphere.", "ISO 2533:1975, Standard Atmosphere, 2.2", parameters_freeair_atmosphere_density_from_altitude, statuses_freeair_atmosphere_density_from_altitude, loop_freeair_atmosphere_density_from_altitude, 2u, 3u, 0},
     {"freeair_atmosphere_altitude_from_geometric", "atmosphere", "Geopotential altitude of a geometric altitude.", "H = r Z / (r + Z), r = 6356766 m, the nominal radius of the earth.", "ISO 2533:1975, Standard Atmosphere, 2.3; US Standard Atmosphere 1976, equation 18", parameters_freeair_atmosphere_altitude_from_geometric, statuses_freeair_atmosphere_altitude_from_geometric, loop_freeair_atmosphere_altitude_from_geometric, 2u, 3u, 0},
     {"freeair_atmosphere_pressure_from_geometric", "atmosphere", "Pressure of the standard atmosphere at a geometric altitude.", "freeair_atmosphere_pressure_from_altitude at the geopotential altitude r Z / (r + Z), r = 6356766 m.", "US Standard Atmosphere 1976, equations 18 and 33a", parameters_freeair_atmosphere_pressure_from_geometric, statuses_freeair_atmosphere_pressure_from_geometric, loop_freeair_atmosphere_pressure_from_geometric, 2u, 3u, 0},
+    {"freeair_supply_uncertainty_from_meter", "supply", "Standard uncertainty of a voltage reading from the meter's data sheet.", "u = (accuracy reading + counts resolution) / sqrt(3), limits of error as a rectangular distribution.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, 4.3.7", parameters_freeair_supply_uncertainty_from_meter, statuses_freeair_supply_uncertainty_from_meter, loop_freeair_supply_uncertainty_from_meter, 5u, 3u, 0},
+    {"freeair_supply_deviation", "supply", "Deviation of a voltage from the motor's nameplate.", "(U - U_n) / U_n; negative when the voltage is low. Measure at the motor, under load: the nameplate is the motor's voltage (230 V), not the system's (240 V).", "definition", parameters_freeair_supply_deviation, statuses_freeair_supply_deviation, loop_freeair_supply_deviation, 3u, 3u, FREEAIR_CAUTION_LIVE},
+    {"freeair_supply_voltage_verdict", "supply", "Whether a voltage is within a tolerance of the nameplate, as a guarded decision.", "the limits are U_n (1 - tolerance) and U_n (1 + tolerance); the decision is that of freeair_verdict_decide. NEMA MG 1 asks motors to run, not always at their best, with 0.10 at rated frequency.", "NEMA MG 1, 12.44 (plus or minus 10 percent at rated frequency); JCGM 106:2012, 8.3", parameters_freeair_supply_voltage_verdict, statuses_freeair_supply_voltage_verdict, loop_freeair_supply_voltage_verdict, 7u, 3u, FREEAIR_CAUTION_LIVE},
+    {"freeair_supply_combined_deviation", "supply", "Combined deviation of voltage and frequency.", "|dU| + |df|. NEMA MG 1 permits 0.10 in all, of which at most 0.05 of frequency.", "NEMA MG 1, 12.44, from memory", parameters_freeair_supply_combined_deviation, statuses_freeair_supply_combined_deviation, loop_freeair_supply_combined_deviation, 3u, 4u, 0},
+    {"freeair_supply_voltage_drop", "supply", "Voltage drop of a run, by the usual approximation.", "k I (R cos + X sin), k = 2 for one phase (out and back), sqrt(3) for three. Neglects the small angle between the voltages at the two ends; freeair_supply_voltage_at_load does not.", "IEEE Std 141-1993, 3.11, approximate formula for voltage drop, from memory", parameters_freeair_supply_voltage_drop, statuses_freeair_supply_voltage_drop, loop_freeair_supply_voltage_drop, 6u, 3u, 0},
+    {"freeair_supply_voltage_at_load", "supply", "Voltage at the load end of a run, exact for a known current and power factor.", "U_load = sqrt(U^2 - (k I (X cos - R sin))^2) - k I (R cos + X sin), k as in freeair_supply_voltage_drop.", "IEEE Std 141-1993, 3.11, exact formula for voltage drop, solved for the load end, from memory", parameters_freeair_supply_voltage_at_load, statuses_freeair_supply_voltage_at_load, loop_freeair_supply_voltage_at_load, 8u, 4u, 0},
+    {"freeair_supply_starting_voltage", "supply", "Voltage at the motor, and its current, at the moment of starting.", "the locked motor is a constant impedance U_n / (m I_n) at its power factor (m = 1 for one phase, sqrt(3) for three) in series with the run; the source does not sag. The starting torque goes with the square of this voltage.", "algebra: voltage divider of two impedances", parameters_freeair_supply_starting_voltage, statuses_freeair_supply_starting_voltage, loop_freeair_supply_starting_voltage, 9u, 3u, 0},
+    {"freeair_unbalance_voltage", "unbalance", "Voltage unbalance of a three-phase supply by the maximum-deviation definition.", "the greatest deviation of a voltage from the mean of the three, over that mean. Not (max - min) / mean, which is up to twice as much.", "NEMA MG 1, 14.36, definition of percent voltage unbalance (clause from memory)", parameters_freeair_unbalance_voltage, statuses_freeair_unbalance_voltage, loop_freeair_unbalance_voltage, 5u, 4u, FREEAIR_CAUTION_LIVE},
+    {"freeair_unbalance_current", "unbalance", "Current unbalance of a three-phase motor, by the same definition.", "as freeair_unbalance_voltage. At full load it is some six to ten times the voltage unbalance; where it stays with the motor lead when two lines are rolled the motor is at fault, where it stays with the line the supply is.", "NEMA MG 1, 14.36, the definition applied to currents; rolling the leads is common practice", parameters_freeair_unbalance_current, statuses_freeair_unbalance_current, loop_freeair_unbalance_current, 5u, 4u, FREEAIR_CAUTION_LIVE},
+    {"freeair_unbalance_factor", "unbalance", "Voltage unbalance factor: negative-sequence over positive-sequence voltage.", "sqrt((1 - sqrt(3 - 6 b)) / (1 + sqrt(3 - 6 b))), b the sum of the fourth powers of the line voltages over the square of the sum of their squares; rearranged here so that nothing cancels. Line-to-line voltages hold no zero sequence. For small unbalance it is close to the maximum-deviation figure.", "IEC 61000-4-30, supply voltage unbalance from the three line-to-line voltages", parameters_freeair_unbalance_factor, statuses_freeair_unbalance_factor, loop_freeair_unbalance_factor, 4u, 4u, 0},
+    {"freeair_unbalance_derating", "unbalance", "Share of its rated power that a motor may give on an unbalanced supply.", "straight lines through 1.00, 0.95, 0.88, 0.82 and 0.75 at 1, 2, 3, 4 and 5 percent, read from the standard's curve to about 0.01 (some read 0.90 at 3 percent); 1 below 1 percent. Above 5 percent the standard gives no factor and advises against running: the result is 0.", "NEMA MG 1, figure 14-1, points from memory", parameters_freeair_unbalance_derating, statuses_freeair_unbalance_derating, loop_freeair_unbalance_derating, 2u, 4u, 0},
+    {"freeair_unbalance_temperature_rise", "unbalance", "Temperature rise of a motor at the same load on an unbalanced supply.", "rise (1 + 2 p^2 / 100), p the unbalance in percent. A rule of thumb for a few percent.", "Hubert, Electric Machines, 2nd edition, example 5.14", parameters_freeair_unbalance_temperature_rise, statuses_freeair_unbalance_temperature_rise, loop_freeair_unbalance_temperature_rise, 3u, 4u, 0},
+    {"freeair_unbalance_single_phasing_current", "unbalance", "Line current of a three-phase motor after one line has opened, at the same shaft power.", "sqrt(3) I cos / cos', the same voltage and efficiency. A lightly loaded motor keeps running so, hot; it does not start.", "Hubert, Electric Machines, 2nd edition, example 6.4", parameters_freeair_unbalance_single_phasing_current, statuses_freeair_unbalance_single_phasing_current, loop_freeair_unbalance_single_phasing_current, 4u, 3u, FREEAIR_CAUTION_LIVE},
+    {"freeair_motor_synchronous_speed", "motor", "Speed of the rotating field.", "n = 2 f / poles.", "Hubert, Electric Machines, 2nd edition, chapter 4, synchronous speed", parameters_freeair_motor_synchronous_speed, statuses_freeair_motor_synchronous_speed, loop_freeair_motor_synchronous_speed, 3u, 3u, 0},
+    {"freeair_motor_poles_from_speed", "motor", "Number of poles from the speed on a nameplate.", "the largest even number whose synchronous speed is not below the given speed.", "definition", parameters_freeair_motor_poles_from_speed, statuses_freeair_motor_poles_from_speed, loop_freeair_motor_poles_from_speed, 3u, 5u, 0},
+    {"freeair_motor_slip", "motor", "Slip from a measured speed.", "s = (n_s - n) / n_s. Negative above synchronous speed, where the load drives the motor.", "Hubert, Electric Machines, 2nd edition, chapter 4, example 4.2", parameters_freeair_motor_slip, statuses_freeair_motor_slip, loop_freeair_motor_slip, 4u, 3u, FREEAIR_CAUTION_ROTATING},
+    {"freeair_motor_speed_from_slip", "motor", "Shaft speed at a slip.", "n = n_s (1 - s).", "Hubert, Electric Machines, 2nd edition, chapter 4, example 4.5", parameters_freeair_motor_speed_from_slip, statuses_freeair_motor_speed_from_slip, loop_freeair_motor_speed_from_slip, 4u, 3u, 0},
+    {"freeair_motor_rotor_frequency", "motor", "Frequency of the currents in the rotor.", "f_r = |s| f.", "Hubert, Electric Machines, 2nd edition, chapter 4, example 4.2", parameters_freeair_motor_rotor_frequency, statuses_freeair_motor_rotor_frequency, loop_freeair_motor_rotor_frequency, 3u, 3u, 0},
+    {"freeair_motor_slip_at_supply", "motor", "Slip at another voltage, frequency and torque.", "s' = s t f / u^2 with u, f, t the ratios of voltage, frequency and load torque: torque proportional to slip, constant resistance. A piston compressor at a given pressure asks for nearly constant torque, t = 1.", "Hubert, Electric Machines, 2nd edition, chapter 5, example 5.6", parameters_freeair_motor_slip_at_supply, statuses_freeair_motor_slip_at_supply, loop_freeair_motor_slip_at_supply, 5u, 5u, 0},
+    {"freeair_motor_torque_from_power", "motor", "Torque of a shaft that carries a power at a speed.", "T = P / (2 pi n).", "definition", parameters_freeair_motor_torque_from_power, statuses_freeair_motor_torque_from_power, loop_freeair_motor_torque_from_power, 3u, 3u, 0},
+    {"freeair_motor_power_from_torque", "motor", "Power of a shaft that carries a torque at a speed.", "P = 2 pi n T.", "definition", parameters_freeair_motor_power_from_torque, statuses_freeair_motor_power_from_torque, loop_freeair_motor_power_from_torque, 3u, 3u, 0},
+    {"freeair_motor_torque_at_slip", "motor", "Torque at a slip from the breakdown point.", "T = 2 T_b / (s / s_b + s_b / s), stator resistance neglected. Slower than breakdown, cages give more.", "Kloss's formula, as in Fitzgerald, Kingsley, Umans, Electric Machinery, chapter 6, from memory", parameters_freeair_motor_torque_at_slip, statuses_freeair_motor_torque_at_slip, loop_freeair_motor_torque_at_slip, 4u, 4u, 0},
+    {"freeair_motor_locked_rotor_torque", "motor", "Locked-rotor (starting) torque at another voltage and frequency.", "T' = T (u / f)^2 with u and f the ratios of voltage and frequency: ten percent less voltage leaves 81 percent of the torque. Valid near rated frequency; breakdown torque follows the same.", "Hubert, Electric Machines, 2nd edition, chapter 5, examples 5.4 and 5.8", parameters_freeair_motor_locked_rotor_torque, statuses_freeair_motor_locked_rotor_torque, loop_freeair_motor_locked_rotor_torque, 4u, 3u, 0},
+    {"freeair_motor_locked_rotor_current", "motor", "Locked-rotor (starting) current at another voltage and frequency.", "I' = I u / f with u and f the ratios of voltage and frequency. Valid near rated frequency, no saturation.", "Hubert, Electric Machines, 2nd edition, chapter 5, example 5.7", parameters_freeair_motor_locked_rotor_current, statuses_freeair_motor_locked_rotor_current, loop_freeair_motor_locked_rotor_current, 4u, 3u, 0},
+    {"freeair_motor_shaft_power", "motor", "Shaft power from electrical measurements.", "P_in = m U I cos, P = efficiency P_in, m = 1 for one phase and sqrt(3) for three. With a clamp meter alone the power factor is a guess: nameplate values hold near full load only.", "definition", parameters_freeair_motor_shaft_power, statuses_freeair_motor_shaft_power, loop_freeair_motor_shaft_power, 7u, 3u, FREEAIR_CAUTION_LIVE},
+    {"freeair_motor_line_current", "motor", "Line current of a motor that gives a shaft power.", "I = P / (m U cos efficiency), m = 1 for one phase and sqrt(3) for three.", "definition; Hubert, Electric Machines, 2nd edition, example 6.4", parameters_freeair_motor_line_current, statuses_freeair_motor_line_current, loop_freeair_motor_line_current, 6u, 3u, 0},
+    {"freeair_nameplate_efficiency", "nameplate", "Nominal efficiency limit of an efficiency class at 50 Hz and full load.", "A x^3 + B x^2 + C x + D, x = log10 of the rated power in kW, in percent, rounded to 0.1; it gives the tabulated values back at the preferred powers. A motor in hand may be better; its losses may be 15 percent above.", "IEC 60034-30-1:2014, interpolation at 50 Hz; Regulation (EU) 2019/1781, annex I; coefficients from memory", parameters_freeair_nameplate_efficiency, statuses_freeair_nameplate_efficiency, loop_freeair_nameplate_efficiency, 4u, 4u, 0},
+    {"freeair_nameplate_code_band", "nameplate", "Band of locked-rotor apparent power that a code letter stands for.", "table of kVA per horsepower, turned into VA per W with 1 hp = 745.69987 W. The band includes its lower end.", "NEMA MG 1, 10.37.2; NFPA 70 (NEC), table 430.7(B); all but G from memory", parameters_freeair_nameplate_code_band, statuses_freeair_nameplate_code_band, loop_freeair_nameplate_code_band, 3u, 3u, 0},
+    {"freeair_nameplate_code_from_current", "nameplate", "Code letter of a measured locked-rotor current.", "the letter whose band holds m U I / P, m = 1 for one phase and sqrt(3) for three.", "NEMA MG 1, 10.37.2; NFPA 70 (NEC), table 430.7(B); all but G from memory", parameters_freeair_nameplate_code_from_current, statuses_freeair_nameplate_code_from_current, loop_freeair_nameplate_code_from_current, 5u, 3u, 0},
+    {"freeair_nameplate_locked_rotor_current", "nameplate", "Starting current to expect from a code letter.", "I = band P / (m U), m = 1 for one phase and sqrt(3) for three.", "Hubert, Electric Machines, 2nd edition, example 5.13", parameters_freeair_nameplate_locked_rotor_current, statuses_freeair_nameplate_locked_rotor_current, loop_freeair_nameplate_locked_rotor_current, 6u, 4u, 0},
+    {"freeair_nameplate_full_load_current", "nameplate", "Full-load current that the tables of the National Electrical Code give a motor.", "table look-up. The power must be within 1 percent of a listed horsepower (1/6 to 10 hp single phase, 1/2 to 500 hp three phase), the voltage in the range of a column: 110-120, 195-204 (200), 204-216 (208), 220-240, 440-480, 550-600, 2200-2400 V. No interpolation. For sizing wires and switches, where that code applies.", "NFPA 70 (NEC), 2008, tables 430.248 and 430.250, induction type", parameters_freeair_nameplate_full_load_current, statuses_freeair_nameplate_full_load_current, loop_freeair_nameplate_full_load_current, 4u, 4u, 0},
+    {"freeair_nameplate_load_from_current", "nameplate", "Load of a motor from its current.", "load = (I / I_n) (U / U_n). Good above half load; below, magnetising current makes it read far too high.", "US Department of Energy, Determining Electric Motor Load and Efficiency, DOE/GO-10097-517, load from line current", parameters_freeair_nameplate_load_from_current, statuses_freeair_nameplate_load_from_current, loop_freeair_nameplate_load_from_current, 5u, 4u, FREEAIR_CAUTION_LIVE},
+    {"freeair_nameplate_load_from_speed", "nameplate", "Load of a motor from its speed.", "load = (n_s - n) / (n_s - n_n) (U / U_n)^2: slip is proportional to torque and to the inverse square of the voltage. Nameplate speeds are rounded and may be off by a fifth of the rated slip; the result is no better.", "US Department of Energy, Determining Electric Motor Load and Efficiency, DOE/GO-10097-517, slip method with voltage compensation", parameters_freeair_nameplate_load_from_speed, statuses_freeair_nameplate_load_from_speed, loop_freeair_nameplate_load_from_speed, 5u, 6u, FREEAIR_CAUTION_ROTATING},
+    {"freeair_capacitor_current", "capacitor", "Current that a sound capacitor draws.", "I = 2 pi f C U, losses neglected.", "definition", parameters_freeair_capacitor_current, statuses_freeair_capacitor_current, loop_freeair_capacitor_current, 4u, 3u, 0},
+    {"freeair_capacitor_from_current", "capacitor", "Capacitance from current and voltage on the running motor, with uncertainty.", "C = I / (2 pi f U), losses neglected; u(C) = C sqrt((u(I)/I)^2 + (u(U)/U)^2). Clamp the wire of the capacitor (the start winding), not the line, and measure the voltage across the capacitor itself. Distorted currents read high. At 60 Hz this is the trade's C in uF = 2652 I / U.", "definition; uncertainty by JCGM 100:2008, 5.1.6", parameters_freeair_capacitor_from_current, statuses_freeair_capacitor_from_current, loop_freeair_capacitor_from_current, 7u, 3u, FREEAIR_CAUTION_LIVE | FREEAIR_CAUTION_CAPACITOR},
+    {"freeair_capacitor_uncertainty_from_meter", "capacitor", "Standard uncertainty of a capacitance reading from the meter's data sheet.", "u = (accuracy reading + counts resolution) / sqrt(3), limits of error as a rectangular distribution.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, 4.3.7", parameters_freeair_capacitor_uncertainty_from_meter, statuses_freeair_capacitor_uncertainty_from_meter, loop_freeair_capacitor_uncertainty_from_meter, 5u, 3u, 0},
+    {"freeair_capacitor_limits", "capacitor", "Limits of a sound capacitor from its printed value and tolerance class.", "rated value times one less and one plus the tolerance. Where a range is printed (43-53 uF) it is the limits.", "IEC 60252-1:2010, preferred tolerances 5, 10, 15 percent; EIA-463, -0 +20 percent; 6 and 23 percent: common practice; all from memory", parameters_freeair_capacitor_limits, statuses_freeair_capacitor_limits, loop_freeair_capacitor_limits, 4u, 4u, 0},
+    {"freeair_capacitor_verdict", "capacitor", "Whether a capacitor is within its limits, as a guarded decision.", "the decision is that of freeair_verdict_decide on the measured value and its standard uncertainty. FAILS with probability_low near 1 is a weak capacitor.", "JCGM 106:2012, 8.3", parameters_freeair_capacitor_verdict, statuses_freeair_capacitor_verdict, loop_freeair_capacitor_verdict, 8u, 3u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_CAPACITOR},
+    {"freeair_capacitor_discharge_time", "capacitor", "Time for a capacitor to discharge through a resistor.", "t = R C ln(U_0 / U). Dielectric absorption brings some voltage back later: prove dead, keep shorted.", "definition", parameters_freeair_capacitor_discharge_time, statuses_freeair_capacitor_discharge_time, loop_freeair_capacitor_discharge_time, 5u, 4u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_CAPACITOR},
+    {"freeair_capacitor_residual_voltage", "capacitor", "Voltage left on a capacitor after a time.", "U = U_0 exp(-t / (R C)).", "definition", parameters_freeair_capacitor_residual_voltage, statuses_freeair_capacitor_residual_voltage, loop_freeair_capacitor_residual_voltage, 5u, 3u, FREEAIR_CAUTION_CAPACITOR},
+    {"freeair_capacitor_bleeder", "capacitor", "Bleeder resistor that discharges a capacitor in a time, and what it burns.", "R = t / (C ln(U_0 / U)); power U_0^2 / (2 R) while the capacitor works on alternating voltage of peak U_0. Rules ask 50 V after 1 min (NEC 460.6), or 75 V after 3 min (IEC 60831-1).", "definition; limits from NFPA 70 (NEC), 460.6(A), and IEC 60831-1", parameters_freeair_capacitor_bleeder, statuses_freeair_capacitor_bleeder, loop_freeair_capacitor_bleeder, 6u, 4u, FREEAIR_CAUTION_CAPACITOR},
+    {"freeair_capacitor_energy", "capacitor", "Energy stored in a capacitor.", "E = C U^2 / 2, U the voltage at that instant.", "definition", parameters_freeair_capacitor_energy, statuses_freeair_capacitor_energy, loop_freeair_capacitor_energy, 3u, 3u, FREEAIR_CAUTION_CAPACITOR},
+    {"freeair_capacitor_series", "capacitor", "Two capacitors in series.", "C = C1 C2 / (C1 + C2).", "definition", parameters_freeair_capacitor_series, statuses_freeair_capacitor_series, loop_freeair_capacitor_series, 3u, 3u, 0},
+    {"freeair_capacitor_parallel", "capacitor", "Two capacitors in parallel.", "C = C1 + C2. Each must carry the full voltage.", "definition", parameters_freeair_capacitor_parallel, statuses_freeair_capacitor_parallel, loop_freeair_capacitor_parallel, 3u, 3u, 0},
+    {"freeair_capacitor_motor_quadrature", "capacitor_motor", "Capacitor that sets the locked-rotor currents of the windings at right angles.", "X_C = X_a + R_a R_m / X_m, C = 1 / (2 pi f X_C), with the impedances of the windings at standstill.", "Hubert, Electric Machines, 2nd edition, example 6.2 (its reactance; its capacitance is misprinted)", parameters_freeair_capacitor_motor_quadrature, statuses_freeair_capacitor_motor_quadrature, loop_freeair_capacitor_motor_quadrature, 7u, 3u, 0},
+    {"freeair_capacitor_motor_starting_torque_ratio", "capacitor_motor", "Starting torque with one capacitor over that with another.", "at standstill torque is proportional to the product of the two winding currents and the sine of the angle between them, hence to (X_m R_a - R_m X) / (R_a^2 + X^2) with X = X_a - X_C. Exact at standstill for given impedances; saturation makes a real motor lose a little less.", "Hubert, Electric Machines, 2nd edition, examples 6.1 and 6.2, torque of a split-phase motor", parameters_freeair_capacitor_motor_starting_torque_ratio, statuses_freeair_capacitor_motor_starting_torque_ratio, loop_freeair_capacitor_motor_starting_torque_ratio, 8u, 4u, 0},
+    {"freeair_capacitor_motor_run", "capacitor_motor", "Torque, currents and power of a capacitor motor at a slip.", "two windings at right angles by the double revolving field. With Z_f and Z_b half the forward and backward rotor impedances in parallel with half the magnetising reactance and a the turns ratio, V = I_m (Z_m + Z_f + Z_b) - j a I_a (Z_f - Z_b) and V = I_a (Z_a + a^2 (Z_f + Z_b)) + V_C + j a I_m (Z_f - Z_b); torque is (R_f |I_m - j a I_a|^2 - R_b |I_m + j a I_a|^2) / omega_s. Linear iron, no iron loss, fundamental only.", "Fitzgerald, Kingsley, Umans, Electric Machinery, 6th edition, sections 9.3 and 9.4, from memory", parameters_freeair_capacitor_motor_run, statuses_freeair_capacitor_motor_run, loop_freeair_capacitor_motor_run, 7u, 4u, 0},
+    {"freeair_capacitor_motor_slip", "capacitor_motor", "Slip at which a capacitor motor carries a torque.", "the smallest slip at which freeair_capacitor_motor_run gives the torque, searched upwards in steps of 0.002 and then by bisection to the last bit.", "algebra: inverse of freeair_capacitor_motor_run", parameters_freeair_capacitor_motor_slip, statuses_freeair_capacitor_motor_slip, loop_freeair_capacitor_motor_slip, 7u, 5u, 0},
+    {"freeair_pulley_driven_speed", "pulley", "Speed of the driven pulley.", "n2 = n1 d1 / d2 (1 - s), s the slip of the belt. For a train of drives, apply once for each.", "Khurmi and Gupta, Theory of Machines, example 11.1", parameters_freeair_pulley_driven_speed, statuses_freeair_pulley_driven_speed, loop_freeair_pulley_driven_speed, 5u, 3u, 0},
+    {"freeair_pulley_driver_diameter", "pulley", "Diameter of the driving pulley for a wanted speed of the driven one.", "d1 = d2 n2 / (n1 (1 - s)). Never run a compressor above its greatest speed, nor its motor above its current.", "Khurmi and Gupta, Theory of Machines, example 11.1, solved for the driver", parameters_freeair_pulley_driver_diameter, statuses_freeair_pulley_driver_diameter, loop_freeair_pulley_driver_diameter, 5u, 3u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_ROTATING},
+    {"freeair_pulley_belt_speed", "pulley", "Speed of the belt.", "v = pi d n.", "definition", parameters_freeair_pulley_belt_speed, statuses_freeair_pulley_belt_speed, loop_freeair_pulley_belt_speed, 3u, 3u, 0},
+    {"freeair_pulley_best_belt_speed", "pulley", "Speed at which a belt of a permitted tension carries most.", "v = sqrt(T / (3 m)), where centrifugal tension takes a third.", "Khurmi and Gupta, Theory of Machines, chapter 11 and example 11.10", parameters_freeair_pulley_best_belt_speed, statuses_freeair_pulley_best_belt_speed, loop_freeair_pulley_best_belt_speed, 3u, 3u, 0},
+    {"freeair_pulley_open_length", "pulley", "Length of an open belt.", "L = 2 sqrt(C^2 - e^2) + pi (d1 + d2) / 2 + 2 e asin(e / C), e = |d1 - d2| / 2. Exact; the usual 2 C + pi (d1 + d2) / 2 + (d1 - d2)^2 / (4 C) is its first term in e / C and a little less.", "Shigley, Mechanical Engineering Design, flat-belt geometry of an open belt; geometry", parameters_freeair_pulley_open_length, statuses_freeair_pulley_open_length, loop_freeair_pulley_open_length, 4u, 4u, 0},
+    {"freeair_pulley_crossed_length", "pulley", "Length of a crossed belt.", "L = 2 sqrt(C^2 - e^2) + (d1 + d2) (pi / 2 + asin(e / C)), e = (d1 + d2) / 2. Exact.", "Shigley, Mechanical Engineering Design, flat-belt geometry of a crossed belt; geometry", parameters_freeair_pulley_crossed_length, statuses_freeair_pulley_crossed_length, loop_freeair_pulley_crossed_length, 4u, 4u, 0},
+    {"freeair_pulley_centre_from_open_length", "pulley", "Distance between the shafts for an open belt of a length.", "the exact inverse of freeair_pulley_open_length by Newton's method from above, which always arrives. The trade's (B + sqrt(B^2 - 32 (D - d)^2)) / 16 with B = 4 L - 6.28 (D + d) is its approximation.", "geometry; approximation in Wentzell, Machine Design, example 14.2", parameters_freeair_pulley_centre_from_open_length, statuses_freeair_pulley_centre_from_open_length, loop_freeair_pulley_centre_from_open_length, 4u, 4u, 0},
+    {"freeair_pulley_centre_from_crossed_length", "pulley", "Distance between the shafts for a crossed belt of a length.", "the exact inverse of freeair_pulley_crossed_length by Newton's method from above, which always arrives; where the pulleys nearly touch the length says little about the distance.", "geometry", parameters_freeair_pulley_centre_from_crossed_length, statuses_freeair_pulley_centre_from_crossed_length, loop_freeair_pulley_centre_from_crossed_length, 4u, 4u, 0},
+    {"freeair_pulley_open_wrap", "pulley", "Wrap of an open belt on the smaller and the larger pulley.", "pi - 2 asin(e / C) and pi + 2 asin(e / C), e = |d1 - d2| / 2. The smaller one slips first.", "Wentzell, Machine Design, example 14.2; geometry", parameters_freeair_pulley_open_wrap, statuses_freeair_pulley_open_wrap, loop_freeair_pulley_open_wrap, 5u, 4u, 0},
+    {"freeair_pulley_crossed_wrap", "pulley", "Wrap of a crossed belt, the same on both pulleys.", "pi + 2 asin(e / C), e = (d1 + d2) / 2.", "Khurmi and Gupta, Theory of Machines, example 11.6; geometry", parameters_freeair_pulley_crossed_wrap, statuses_freeair_pulley_crossed_wrap, loop_freeair_pulley_crossed_wrap, 4u, 4u, 0},
+    {"freeair_pulley_span", "pulley", "Length of the free span of an open belt, from pulley to pulley.", "sqrt(C^2 - e^2), e = |d1 - d2| / 2.", "geometry", parameters_freeair_pulley_span, statuses_freeair_pulley_span, loop_freeair_pulley_span, 4u, 4u, 0},
+    {"freeair_belt_slip", "belt", "Slip of a belt from two measured speeds, with uncertainty.", "s = 1 - (n2 / n1) (d2 / d1); u(s) = (1 - s) times the root of the sum of the squared relative uncertainties. A sound V-belt shows some 0.5 to 2 percent; take the ratio from pitch diameters, or from the same drive when sound.", "Khurmi and Gupta, Theory of Machines, chapter 11, slip of belt; uncertainty by JCGM 100:2008, 5.1.2", parameters_freeair_belt_slip, statuses_freeair_belt_slip, loop_freeair_belt_slip, 8u, 4u, FREEAIR_CAUTION_ROTATING},
+    {"freeair_belt_tension_ratio", "belt", "Greatest ratio of tight to slack tension before a belt slips.", "R = exp(mu wrap / sin(groove / 2)), net of centrifugal tension.", "Khurmi and Gupta, Theory of Machines, chapter 11, ratio of driving tensions", parameters_freeair_belt_tension_ratio, statuses_freeair_belt_tension_ratio, loop_freeair_belt_tension_ratio, 4u, 3u, 0},
+    {"freeair_belt_tensions_from_power", "belt", "Tensions that a belt needs to carry a power without slipping.", "T1 - T2 = P / v, (T1 - T_c) = R (T2 - T_c), T_c = m v^2; static tension is the mean of T1 and T2. These are the least: multiply the power by a service factor for the pulses of a piston machine and for start.", "Khurmi and Gupta, Theory of Machines, chapter 11", parameters_freeair_belt_tensions_from_power, statuses_freeair_belt_tensions_from_power, loop_freeair_belt_tensions_from_power, 8u, 3u, 0},
+    {"freeair_belt_power_from_tight_tension", "belt", "Power that a belt carries on the point of slipping at a tight-side tension.", "P = (T1 - m v^2) (1 - 1 / R) v.", "Khurmi and Gupta, Theory of Machines, chapter 11 and example 11.4", parameters_freeair_belt_power_from_tight_tension, statuses_freeair_belt_power_from_tight_tension, loop_freeair_belt_power_from_tight_tension, 5u, 4u, 0},
+    {"freeair_belt_power_from_static_tension", "belt", "Power that a belt carries on the point of slipping at a static tension.", "P = 2 (T0 - m v^2) (R - 1) / (R + 1) v.", "Khurmi and Gupta, Theory of Machines, chapter 11 and examples 11.12 and 11.13", parameters_freeair_belt_power_from_static_tension, statuses_freeair_belt_power_from_static_tension, loop_freeair_belt_power_from_static_tension, 5u, 4u, 0},
+    {"freeair_belt_deflection_distance", "belt", "Deflection for the force test, a sixty-fourth of the span.", "span / 64: 1/64 inch for each inch, 16 mm for each metre.", "RMA/ARPM IP-20, classical V-belts, tensioning; common practice", parameters_freeair_belt_deflection_distance, statuses_freeair_belt_deflection_distance, loop_freeair_belt_deflection_distance, 2u, 3u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_ROTATING},
+    {"freeair_belt_deflection_force", "belt", "Force at mid span that deflects a belt of a static tension, by statics.", "F = 4 q T / sqrt(L^2 + 4 q^2), where T = T0 + S (sqrt(L^2 + 4 q^2) - L) / L_b: a string, its stretch spread over the whole belt, S its force for each unit of strain. A cold or stiff belt asks for more.", "statics of a string under a point load", parameters_freeair_belt_deflection_force, statuses_freeair_belt_deflection_force, loop_freeair_belt_deflection_force, 6u, 3u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_ROTATING},
+    {"freeair_belt_tension_from_deflection", "belt", "Static tension of a belt from the force that deflects it at mid span.", "the inverse of freeair_belt_deflection_force, in closed form.", "statics of a string under a point load", parameters_freeair_belt_tension_from_deflection, statuses_freeair_belt_tension_from_deflection, loop_freeair_belt_tension_from_deflection, 6u, 4u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_ROTATING},
+    {"freeair_belt_deflection_force_by_rule", "belt", "Force that deflects a belt by a sixty-fourth of its span, by the trade's formula.", "F = (T0 + Y L / L_b) / 16, Y a constant of the belt section (its stiffness over 2048).", "RMA/ARPM IP-20, deflection force, from memory", parameters_freeair_belt_deflection_force_by_rule, statuses_freeair_belt_deflection_force_by_rule, loop_freeair_belt_deflection_force_by_rule, 5u, 3u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_ROTATING},
+    {"freeair_belt_span_frequency", "belt", "Frequency of a span that is plucked.", "f = sqrt(T0 / m) / (2 L), the first mode of a string at rest.", "vibrating string, as in belt makers' notes, T = 4 m L^2 f^2", parameters_freeair_belt_span_frequency, statuses_freeair_belt_span_frequency, loop_freeair_belt_span_frequency, 4u, 3u, 0},
+    {"freeair_belt_tension_from_frequency", "belt", "Static tension of a span from its frequency.", "T0 = 4 m L^2 f^2. Bending stiffness makes a short thick belt read high.", "vibrating string, as in belt makers' notes, T = 4 m L^2 f^2", parameters_freeair_belt_tension_from_frequency, statuses_freeair_belt_tension_from_frequency, loop_freeair_belt_tension_from_frequency, 4u, 3u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_ROTATING},
     {"freeair_machine_complete", "machine", "Fills every field that is not given with its default.", "the defaults documented at each field. Idempotent: a complete description is returned unchanged. rated_delivery_m3_s stays NaN when not given.", "common practice", parameters_freeair_machine_complete, statuses_freeair_machine_complete, loop_freeair_machine_complete, 2u, 4u, 0},
     {"freeair_machine_displacement", "machine", "Displacement: swept volume of the first stage times nominal speed.", "lp_cylinders * pi/4 * bore^2 * stroke * speed, at rated motor slip and without belt slip.", "definition", parameters_freeair_machine_displacement, statuses_freeair_machine_displacement, loop_freeair_machine_displacement, 2u, 4u, 0},
     {"freeair_fault_applies", "fault", "Whether a machine can have a fault at all.", "faults of the second stage and between the stages need two stages; a gasket between two cylinders needs two cylinders side by side under one head.", "definition", parameters_freeair_fault_applies, statuses_freeair_fault_applies, loop_freeair_fault_applies, 3u, 5u, 0},
@@ -1281,6 +3508,8 @@ const freeair_function freeair__functions[] = {
 const size_t freeair__n_functions = sizeof freeair__functions / sizeof freeair__functions[0];
 
 const freeair_structure *const freeair__structures[] = {
+    &structure_freeair_capacitor_motor_windings,
+    &structure_freeair_capacitor_motor_performance,
     &structure_freeair_machine,
     &structure_freeair_machine_site,
     &structure_freeair_cycle_result,
@@ -1288,7 +3517,7 @@ const freeair_structure *const freeair__structures[] = {
     &structure_freeair_prediction_result,
 };
 
-const size_t freeair__n_structures = 5;
+const size_t freeair__n_structures = 7;
 
 const freeair__constant freeair__constants[] = {
     {"FREEAIR_OK", "freeair_status", "Computed.", FREEAIR_OK},
@@ -1335,6 +3564,35 @@ const freeair__constant freeair__constants[] = {
     {"FREEAIR_VERDICT_CANNOT_TELL", "freeair_verdict", "Neither conformance nor non-conformance is sure enough.", FREEAIR_VERDICT_CANNOT_TELL},
     {"FREEAIR_VERDICT_MEETS", "freeair_verdict", "Conformance is sure enough.", FREEAIR_VERDICT_MEETS},
     {"FREEAIR_VERDICT_FAILS", "freeair_verdict", "Non-conformance is sure enough.", FREEAIR_VERDICT_FAILS},
+    {"FREEAIR_NAMEPLATE_CODE_A", "freeair_nameplate_code", "Below 3.15 kVA per hp.", FREEAIR_NAMEPLATE_CODE_A},
+    {"FREEAIR_NAMEPLATE_CODE_B", "freeair_nameplate_code", "From 3.15 kVA per hp.", FREEAIR_NAMEPLATE_CODE_B},
+    {"FREEAIR_NAMEPLATE_CODE_C", "freeair_nameplate_code", "From 3.55 kVA per hp.", FREEAIR_NAMEPLATE_CODE_C},
+    {"FREEAIR_NAMEPLATE_CODE_D", "freeair_nameplate_code", "From 4.0 kVA per hp.", FREEAIR_NAMEPLATE_CODE_D},
+    {"FREEAIR_NAMEPLATE_CODE_E", "freeair_nameplate_code", "From 4.5 kVA per hp.", FREEAIR_NAMEPLATE_CODE_E},
+    {"FREEAIR_NAMEPLATE_CODE_F", "freeair_nameplate_code", "From 5.0 kVA per hp.", FREEAIR_NAMEPLATE_CODE_F},
+    {"FREEAIR_NAMEPLATE_CODE_G", "freeair_nameplate_code", "From 5.6 kVA per hp.", FREEAIR_NAMEPLATE_CODE_G},
+    {"FREEAIR_NAMEPLATE_CODE_H", "freeair_nameplate_code", "From 6.3 kVA per hp.", FREEAIR_NAMEPLATE_CODE_H},
+    {"FREEAIR_NAMEPLATE_CODE_J", "freeair_nameplate_code", "From 7.1 kVA per hp.", FREEAIR_NAMEPLATE_CODE_J},
+    {"FREEAIR_NAMEPLATE_CODE_K", "freeair_nameplate_code", "From 8.0 kVA per hp.", FREEAIR_NAMEPLATE_CODE_K},
+    {"FREEAIR_NAMEPLATE_CODE_L", "freeair_nameplate_code", "From 9.0 kVA per hp.", FREEAIR_NAMEPLATE_CODE_L},
+    {"FREEAIR_NAMEPLATE_CODE_M", "freeair_nameplate_code", "From 10.0 kVA per hp.", FREEAIR_NAMEPLATE_CODE_M},
+    {"FREEAIR_NAMEPLATE_CODE_N", "freeair_nameplate_code", "From 11.2 kVA per hp.", FREEAIR_NAMEPLATE_CODE_N},
+    {"FREEAIR_NAMEPLATE_CODE_P", "freeair_nameplate_code", "From 12.5 kVA per hp.", FREEAIR_NAMEPLATE_CODE_P},
+    {"FREEAIR_NAMEPLATE_CODE_R", "freeair_nameplate_code", "From 14.0 kVA per hp.", FREEAIR_NAMEPLATE_CODE_R},
+    {"FREEAIR_NAMEPLATE_CODE_S", "freeair_nameplate_code", "From 16.0 kVA per hp.", FREEAIR_NAMEPLATE_CODE_S},
+    {"FREEAIR_NAMEPLATE_CODE_T", "freeair_nameplate_code", "From 18.0 kVA per hp.", FREEAIR_NAMEPLATE_CODE_T},
+    {"FREEAIR_NAMEPLATE_CODE_U", "freeair_nameplate_code", "From 20.0 kVA per hp.", FREEAIR_NAMEPLATE_CODE_U},
+    {"FREEAIR_NAMEPLATE_CODE_V", "freeair_nameplate_code", "From 22.4 kVA per hp, without an upper end.", FREEAIR_NAMEPLATE_CODE_V},
+    {"FREEAIR_NAMEPLATE_IE1", "freeair_nameplate_efficiency_class", "Standard efficiency.", FREEAIR_NAMEPLATE_IE1},
+    {"FREEAIR_NAMEPLATE_IE2", "freeair_nameplate_efficiency_class", "High efficiency.", FREEAIR_NAMEPLATE_IE2},
+    {"FREEAIR_NAMEPLATE_IE3", "freeair_nameplate_efficiency_class", "Premium efficiency.", FREEAIR_NAMEPLATE_IE3},
+    {"FREEAIR_NAMEPLATE_IE4", "freeair_nameplate_efficiency_class", "Super premium efficiency.", FREEAIR_NAMEPLATE_IE4},
+    {"FREEAIR_CAPACITOR_RUN_5", "freeair_capacitor_tolerance", "Run capacitor, plus or minus 5 percent (letter J).", FREEAIR_CAPACITOR_RUN_5},
+    {"FREEAIR_CAPACITOR_RUN_6", "freeair_capacitor_tolerance", "Run capacitor, plus or minus 6 percent.", FREEAIR_CAPACITOR_RUN_6},
+    {"FREEAIR_CAPACITOR_RUN_10", "freeair_capacitor_tolerance", "Run capacitor, plus or minus 10 percent (letter K).", FREEAIR_CAPACITOR_RUN_10},
+    {"FREEAIR_CAPACITOR_RUN_15", "freeair_capacitor_tolerance", "Run capacitor, plus or minus 15 percent.", FREEAIR_CAPACITOR_RUN_15},
+    {"FREEAIR_CAPACITOR_START_20", "freeair_capacitor_tolerance", "Start capacitor, minus 0 to plus 20 percent of the lower printed value.", FREEAIR_CAPACITOR_START_20},
+    {"FREEAIR_CAPACITOR_START_23", "freeair_capacitor_tolerance", "Start capacitor, minus 0 to plus 23 percent, as 43-53 uF is.", FREEAIR_CAPACITOR_START_23},
     {"FREEAIR_MACHINE_V", "freeair_machine_arrangement", "Banks at 90 degrees on one crank pin; separate heads.", FREEAIR_MACHINE_V},
     {"FREEAIR_MACHINE_SIDE_BY_SIDE", "freeair_machine_arrangement", "Cylinders in line under one head and one gasket.", FREEAIR_MACHINE_SIDE_BY_SIDE},
     {"FREEAIR_FAULT_NONE", "freeair_fault", "Nothing wrong.", FREEAIR_FAULT_NONE},
@@ -1386,6 +3644,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {22, 19, 21, 18, 23, 20, 29, 28, 26, 27, 24, 25, 33, 32, 30, 31, 34, 7, 9, 8, 11, 10, 13, 12, 14, 15, 5, 3, 4, 2, 6, 0, 1, 17, 16};
+const uint16_t freeair__functions_by_name[] = {22, 19, 21, 18, 23, 20, 88, 89, 91, 87, 86, 83, 92, 90, 93, 84, 85, 64, 57, 62, 65, 58, 60, 68, 70, 71, 69, 67, 63, 66, 59, 61, 99, 98, 96, 97, 94, 95, 49, 47, 46, 38, 44, 41, 48, 39, 42, 40, 37, 45, 43, 51, 52, 50, 54, 55, 56, 53, 103, 102, 100, 101, 74, 75, 79, 78, 77, 81, 72, 73, 76, 80, 82, 104, 7, 9, 8, 11, 10, 13, 12, 14, 15, 27, 25, 30, 24, 29, 28, 26, 32, 34, 33, 36, 35, 31, 5, 3, 4, 2, 6, 0, 1, 17, 16};
 
-const uint16_t freeair__constants_by_name[] = {29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 65, 61, 63, 62, 52, 70, 51, 54, 56, 50, 47, 58, 57, 67, 49, 53, 55, 48, 46, 69, 66, 64, 59, 68, 60, 45, 44, 0, 87, 89, 88, 86, 90, 72, 73, 71, 76, 77, 79, 74, 75, 78, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 80, 81, 83, 85, 84, 82, 41, 43, 42, 1, 3, 5, 2, 4};
+const uint16_t freeair__constants_by_name[] = {69, 70, 67, 68, 71, 72, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 94, 90, 92, 91, 81, 99, 80, 83, 85, 79, 76, 87, 86, 96, 78, 82, 84, 77, 75, 98, 95, 93, 88, 97, 89, 74, 73, 44, 45, 46, 47, 48, 49, 50, 51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 0, 116, 118, 117, 115, 119, 101, 102, 100, 105, 106, 108, 103, 104, 107, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 109, 110, 112, 114, 113, 111, 41, 43, 42, 1, 3, 5, 2, 4};

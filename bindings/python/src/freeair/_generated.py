@@ -52,6 +52,35 @@ REFERENCE_STP = 11
 VERDICT_CANNOT_TELL = 0
 VERDICT_MEETS = 1
 VERDICT_FAILS = 2
+NAMEPLATE_CODE_A = 65
+NAMEPLATE_CODE_B = 66
+NAMEPLATE_CODE_C = 67
+NAMEPLATE_CODE_D = 68
+NAMEPLATE_CODE_E = 69
+NAMEPLATE_CODE_F = 70
+NAMEPLATE_CODE_G = 71
+NAMEPLATE_CODE_H = 72
+NAMEPLATE_CODE_J = 74
+NAMEPLATE_CODE_K = 75
+NAMEPLATE_CODE_L = 76
+NAMEPLATE_CODE_M = 77
+NAMEPLATE_CODE_N = 78
+NAMEPLATE_CODE_P = 80
+NAMEPLATE_CODE_R = 82
+NAMEPLATE_CODE_S = 83
+NAMEPLATE_CODE_T = 84
+NAMEPLATE_CODE_U = 85
+NAMEPLATE_CODE_V = 86
+NAMEPLATE_IE1 = 1
+NAMEPLATE_IE2 = 2
+NAMEPLATE_IE3 = 3
+NAMEPLATE_IE4 = 4
+CAPACITOR_RUN_5 = 1
+CAPACITOR_RUN_6 = 2
+CAPACITOR_RUN_10 = 3
+CAPACITOR_RUN_15 = 4
+CAPACITOR_START_20 = 5
+CAPACITOR_START_23 = 6
 MACHINE_V = 0
 MACHINE_SIDE_BY_SIDE = 1
 FAULT_NONE = 0
@@ -99,6 +128,44 @@ PARAMETER_ARRAY = 2
 PARAMETER_OPTIONAL = 4
 PARAMETER_LOWER_CLOSED = 8
 PARAMETER_UPPER_CLOSED = 16
+
+
+class CapacitorMotorWindings(_runtime.Structure):
+    """Constants of a capacitor motor, all referred to the main winding except those of the auxiliary winding itself.
+
+    Fields:
+        main_r_ohm: Resistance of the main winding. [ohm] Range [0;1000].
+        main_x_ohm: Leakage reactance of the main winding. [ohm] Range [0;1000].
+        auxiliary_r_ohm: Resistance of the auxiliary winding, with the capacitor's own. [ohm] Range
+            [0;1000].
+        auxiliary_x_ohm: Leakage reactance of the auxiliary winding. [ohm] Range [0;1000].
+        turns_ratio: Effective turns of the auxiliary winding over the main. Range [0.01;100].
+        rotor_r_ohm: Rotor resistance. [ohm] Range [0.001;1000].
+        rotor_x_ohm: Rotor leakage reactance. [ohm] Range [0;1000].
+        magnetising_x_ohm: Magnetising reactance. [ohm] Range [0.01;10000].
+    """
+
+    _c_name = "freeair_capacitor_motor_windings"
+    __slots__ = ("_memory",)
+
+
+class CapacitorMotorPerformance(_runtime.Structure):
+    """What a capacitor motor does at a slip.
+
+    Fields:
+        torque_nm: Torque across the air gap; friction, windage and iron loss are still to come off.
+            [N m]
+        mechanical_w: That torque times the shaft speed. [W]
+        input_w: Power from the supply, iron loss neglected. [W]
+        power_factor: Power factor of the line current; leading is not told from lagging.
+        line_a: Line current. [A]
+        main_a: Current of the main winding. [A]
+        auxiliary_a: Current of the auxiliary winding, through the capacitor. [A]
+        capacitor_v: Voltage across the capacitor; with the winding open, across the gap. [V]
+    """
+
+    _c_name = "freeair_capacitor_motor_performance"
+    __slots__ = ("_memory",)
 
 
 class Machine(_runtime.Structure):
@@ -382,6 +449,8 @@ class PredictionResult(_runtime.Structure):
     __slots__ = ("_memory",)
 
 
+_runtime.STRUCTURES["freeair_capacitor_motor_windings"] = CapacitorMotorWindings
+_runtime.STRUCTURES["freeair_capacitor_motor_performance"] = CapacitorMotorPerformance
 _runtime.STRUCTURES["freeair_machine"] = Machine
 _runtime.STRUCTURES["freeair_machine_site"] = MachineSite
 _runtime.STRUCTURES["freeair_cycle_result"] = CycleResult
@@ -947,6 +1016,1765 @@ def atmosphere_pressure_from_geometric(*, geometric_m):
     return _runtime.call("freeair_atmosphere_pressure_from_geometric")((geometric_m,))
 
 
+def supply_uncertainty_from_meter(*, reading_v, accuracy, counts, resolution_v):
+    """Standard uncertainty of a voltage reading from the meter's data sheet.
+
+    Model: u = (accuracy reading + counts resolution) / sqrt(3), limits of error as a rectangular
+    distribution.
+
+    Arguments:
+        reading_v: What the meter shows. [V] Range [0;1000000].
+        accuracy: Limit of error as a fraction of the reading. Range [0;1].
+        counts: Limit of error in units of the last digit. Range [0;10000].
+        resolution_v: Value of one unit of the last digit. [V] Range [0;1000].
+
+    Returns:
+        uncertainty_v: Standard uncertainty. [V]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: JCGM 100:2008, Guide to the expression of uncertainty in measurement, 4.3.7
+    """
+    return _runtime.call("freeair_supply_uncertainty_from_meter")((reading_v, accuracy, counts, resolution_v,))
+
+
+def supply_deviation(*, measured_v, nameplate_v):
+    """Deviation of a voltage from the motor's nameplate.
+
+    Model: (U - U_n) / U_n; negative when the voltage is low. Measure at the motor, under load: the
+    nameplate is the motor's voltage (230 V), not the system's (240 V).
+
+    Arguments:
+        measured_v: Voltage at the motor terminals. [V] Range [0;1000000].
+        nameplate_v: Voltage on the nameplate. [V] Range [1;1000000].
+
+    Returns:
+        deviation: Deviation as a fraction of the nameplate.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Live electrical work is for qualified people under local rules.
+
+    Source: definition
+    """
+    return _runtime.call("freeair_supply_deviation")((measured_v, nameplate_v,))
+
+
+SupplyVoltageVerdictResult = _collections.namedtuple(
+    "SupplyVoltageVerdictResult", ['verdict', 'probability'])
+
+
+def supply_voltage_verdict(*, measured_v, uncertainty_v, nameplate_v, tolerance, confidence):
+    """Whether a voltage is within a tolerance of the nameplate, as a guarded decision.
+
+    Model: the limits are U_n (1 - tolerance) and U_n (1 + tolerance); the decision is that of
+    freeair_verdict_decide. NEMA MG 1 asks motors to run, not always at their best, with 0.10 at
+    rated frequency.
+
+    Arguments:
+        measured_v: Voltage at the motor terminals. [V] Range [0;1000000].
+        uncertainty_v: Standard uncertainty of the measurement. [V] Range [0;1000000].
+        nameplate_v: Voltage on the nameplate. [V] Range [1;1000000].
+        tolerance: Permitted deviation as a fraction of the nameplate. Range [0.000001;1].
+        confidence: Probability required of a firm verdict. Range (0.5;1).
+
+    Returns:
+        verdict: The decision. One of VERDICT_* (enumeration freeair_verdict).
+        probability: Probability that the voltage is within the tolerance.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Live electrical work is for qualified people under local rules.
+
+    Source: NEMA MG 1, 12.44 (plus or minus 10 percent at rated frequency); JCGM 106:2012, 8.3
+    """
+    return _runtime.call("freeair_supply_voltage_verdict")((measured_v, uncertainty_v, nameplate_v, tolerance, confidence,), SupplyVoltageVerdictResult)
+
+
+def supply_combined_deviation(*, voltage_deviation, frequency_deviation):
+    """Combined deviation of voltage and frequency.
+
+    Model: |dU| + |df|. NEMA MG 1 permits 0.10 in all, of which at most 0.05 of frequency.
+
+    Arguments:
+        voltage_deviation: Deviation of the voltage as a fraction. Range [-1;1].
+        frequency_deviation: Deviation of the frequency as a fraction. Range [-1;1].
+
+    Returns:
+        combined: Sum of the absolute deviations.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: NEMA MG 1, 12.44, from memory
+    """
+    return _runtime.call("freeair_supply_combined_deviation")((voltage_deviation, frequency_deviation,))
+
+
+def supply_voltage_drop(*, current_a, r_ohm, x_ohm, power_factor, phases):
+    """Voltage drop of a run, by the usual approximation.
+
+    Model: k I (R cos + X sin), k = 2 for one phase (out and back), sqrt(3) for three. Neglects the
+    small angle between the voltages at the two ends; freeair_supply_voltage_at_load does not.
+
+    Arguments:
+        current_a: Line current. [A] Range [0;1000000].
+        r_ohm: Resistance of one wire, one way. [ohm] Range [0;1000000].
+        x_ohm: Reactance of one wire, one way. [ohm] Range [0;1000000].
+        power_factor: Power factor of the load, lagging. Range [0;1].
+        phases: 1 or 3; 2 is refused. Range [1;3].
+
+    Returns:
+        drop_v: Voltage drop. [V]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: IEEE Std 141-1993, 3.11, approximate formula for voltage drop, from memory
+    """
+    return _runtime.call("freeair_supply_voltage_drop")((current_a, r_ohm, x_ohm, power_factor, phases,))
+
+
+SupplyVoltageAtLoadResult = _collections.namedtuple(
+    "SupplyVoltageAtLoadResult", ['load_v', 'drop_v'])
+
+
+def supply_voltage_at_load(*, source_v, current_a, r_ohm, x_ohm, power_factor, phases):
+    """Voltage at the load end of a run, exact for a known current and power factor.
+
+    Model: U_load = sqrt(U^2 - (k I (X cos - R sin))^2) - k I (R cos + X sin), k as in
+    freeair_supply_voltage_drop.
+
+    Arguments:
+        source_v: Voltage at the source end. [V] Range [1;1000000].
+        current_a: Line current. [A] Range [0;1000000].
+        r_ohm: Resistance of one wire, one way. [ohm] Range [0;1000000].
+        x_ohm: Reactance of one wire, one way. [ohm] Range [0;1000000].
+        power_factor: Power factor at the load, lagging. Range [0;1].
+        phases: 1 or 3; 2 is refused. Range [1;3].
+
+    Returns:
+        load_v: Voltage at the load end. [V]
+        drop_v: Difference of the two voltages. [V]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the run cannot carry that current
+
+    Source: IEEE Std 141-1993, 3.11, exact formula for voltage drop, solved for the load end, from
+    memory
+    """
+    return _runtime.call("freeair_supply_voltage_at_load")((source_v, current_a, r_ohm, x_ohm, power_factor, phases,), SupplyVoltageAtLoadResult)
+
+
+SupplyStartingVoltageResult = _collections.namedtuple(
+    "SupplyStartingVoltageResult", ['start_v', 'start_a'])
+
+
+def supply_starting_voltage(*, source_v, nameplate_v, locked_rotor_a, power_factor, r_ohm, x_ohm, phases):
+    """Voltage at the motor, and its current, at the moment of starting.
+
+    Model: the locked motor is a constant impedance U_n / (m I_n) at its power factor (m = 1 for one
+    phase, sqrt(3) for three) in series with the run; the source does not sag. The starting torque
+    goes with the square of this voltage.
+
+    Arguments:
+        source_v: Voltage at the source end, no load. [V] Range [1;1000000].
+        nameplate_v: Voltage on the nameplate. [V] Range [1;1000000].
+        locked_rotor_a: Line current with locked rotor at nameplate voltage. [A] Range
+            [0.001;1000000].
+        power_factor: Power factor with locked rotor, lagging; 0.2 to 0.6 is usual. Range [0;1].
+        r_ohm: Resistance of one wire, one way. [ohm] Range [0;1000000].
+        x_ohm: Reactance of one wire, one way. [ohm] Range [0;1000000].
+        phases: 1 or 3; 2 is refused. Range [1;3].
+
+    Returns:
+        start_v: Voltage at the motor. [V]
+        start_a: Line current. [A]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: algebra: voltage divider of two impedances
+    """
+    return _runtime.call("freeair_supply_starting_voltage")((source_v, nameplate_v, locked_rotor_a, power_factor, r_ohm, x_ohm, phases,), SupplyStartingVoltageResult)
+
+
+UnbalanceVoltageResult = _collections.namedtuple(
+    "UnbalanceVoltageResult", ['unbalance', 'mean_v'])
+
+
+def unbalance_voltage(*, u12_v, u23_v, u31_v):
+    """Voltage unbalance of a three-phase supply by the maximum-deviation definition.
+
+    Model: the greatest deviation of a voltage from the mean of the three, over that mean. Not (max
+    - min) / mean, which is up to twice as much.
+
+    Arguments:
+        u12_v: Voltage between lines 1 and 2. [V] Range [0;1000000].
+        u23_v: Voltage between lines 2 and 3. [V] Range [0;1000000].
+        u31_v: Voltage between lines 3 and 1. [V] Range [0;1000000].
+
+    Returns:
+        unbalance: Unbalance as a fraction.
+        mean_v: Mean of the three. [V]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: all three are zero
+
+    Caution: Live electrical work is for qualified people under local rules.
+
+    Source: NEMA MG 1, 14.36, definition of percent voltage unbalance (clause from memory)
+    """
+    return _runtime.call("freeair_unbalance_voltage")((u12_v, u23_v, u31_v,), UnbalanceVoltageResult)
+
+
+UnbalanceCurrentResult = _collections.namedtuple(
+    "UnbalanceCurrentResult", ['unbalance', 'mean_a'])
+
+
+def unbalance_current(*, i1_a, i2_a, i3_a):
+    """Current unbalance of a three-phase motor, by the same definition.
+
+    Model: as freeair_unbalance_voltage. At full load it is some six to ten times the voltage
+    unbalance; where it stays with the motor lead when two lines are rolled the motor is at fault,
+    where it stays with the line the supply is.
+
+    Arguments:
+        i1_a: Current in line 1. [A] Range [0;1000000].
+        i2_a: Current in line 2. [A] Range [0;1000000].
+        i3_a: Current in line 3. [A] Range [0;1000000].
+
+    Returns:
+        unbalance: Unbalance as a fraction.
+        mean_a: Mean of the three. [A]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: all three are zero
+
+    Caution: Live electrical work is for qualified people under local rules.
+
+    Source: NEMA MG 1, 14.36, the definition applied to currents; rolling the leads is common
+    practice
+    """
+    return _runtime.call("freeair_unbalance_current")((i1_a, i2_a, i3_a,), UnbalanceCurrentResult)
+
+
+def unbalance_factor(*, u12_v, u23_v, u31_v):
+    """Voltage unbalance factor: negative-sequence over positive-sequence voltage.
+
+    Model: sqrt((1 - sqrt(3 - 6 b)) / (1 + sqrt(3 - 6 b))), b the sum of the fourth powers of the
+    line voltages over the square of the sum of their squares; rearranged here so that nothing
+    cancels. Line-to-line voltages hold no zero sequence. For small unbalance it is close to the
+    maximum-deviation figure.
+
+    Arguments:
+        u12_v: Voltage between lines 1 and 2. [V] Range [0;1000000].
+        u23_v: Voltage between lines 2 and 3. [V] Range [0;1000000].
+        u31_v: Voltage between lines 3 and 1. [V] Range [0;1000000].
+
+    Returns:
+        factor: Unbalance factor, 0 to 1.
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the three voltages do not close a triangle, or all are zero
+
+    Source: IEC 61000-4-30, supply voltage unbalance from the three line-to-line voltages
+    """
+    return _runtime.call("freeair_unbalance_factor")((u12_v, u23_v, u31_v,))
+
+
+def unbalance_derating(*, unbalance):
+    """Share of its rated power that a motor may give on an unbalanced supply.
+
+    Model: straight lines through 1.00, 0.95, 0.88, 0.82 and 0.75 at 1, 2, 3, 4 and 5 percent, read
+    from the standard's curve to about 0.01 (some read 0.90 at 3 percent); 1 below 1 percent. Above
+    5 percent the standard gives no factor and advises against running: the result is 0.
+
+    Arguments:
+        unbalance: Voltage unbalance by the maximum-deviation definition. Range [0;2].
+
+    Returns:
+        derating: Factor on rated power.
+
+    Raises:
+        DomainError: unbalance is outside its range
+
+    Source: NEMA MG 1, figure 14-1, points from memory
+    """
+    return _runtime.call("freeair_unbalance_derating")((unbalance,))
+
+
+def unbalance_temperature_rise(*, rise_k, unbalance):
+    """Temperature rise of a motor at the same load on an unbalanced supply.
+
+    Model: rise (1 + 2 p^2 / 100), p the unbalance in percent. A rule of thumb for a few percent.
+
+    Arguments:
+        rise_k: Rise of the windings on a balanced supply. [K] Range [0;500].
+        unbalance: Voltage unbalance by the maximum-deviation definition. Range [0;2].
+
+    Returns:
+        unbalanced_rise_k: Rise on the unbalanced supply, hottest phase. [K]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Hubert, Electric Machines, 2nd edition, example 5.14
+    """
+    return _runtime.call("freeair_unbalance_temperature_rise")((rise_k, unbalance,))
+
+
+def unbalance_single_phasing_current(*, balanced_a, balanced_power_factor, single_power_factor):
+    """Line current of a three-phase motor after one line has opened, at the same shaft power.
+
+    Model: sqrt(3) I cos / cos', the same voltage and efficiency. A lightly loaded motor keeps
+    running so, hot; it does not start.
+
+    Arguments:
+        balanced_a: Line current with all three lines. [A] Range [0;1000000].
+        balanced_power_factor: Power factor then. Range [0.01;1].
+        single_power_factor: Power factor on two lines. Range [0.01;1].
+
+    Returns:
+        single_phasing_a: Line current on two lines. [A]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Live electrical work is for qualified people under local rules.
+
+    Source: Hubert, Electric Machines, 2nd edition, example 6.4
+    """
+    return _runtime.call("freeair_unbalance_single_phasing_current")((balanced_a, balanced_power_factor, single_power_factor,))
+
+
+def motor_synchronous_speed(*, frequency_hz, poles):
+    """Speed of the rotating field.
+
+    Model: n = 2 f / poles.
+
+    Arguments:
+        frequency_hz: Supply frequency. [Hz] Range [0.1;1000].
+        poles: Number of poles, even; an odd number is refused. Range [2;100].
+
+    Returns:
+        synchronous_rev_s: Synchronous speed. [rev/s]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Hubert, Electric Machines, 2nd edition, chapter 4, synchronous speed
+    """
+    return _runtime.call("freeair_motor_synchronous_speed")((frequency_hz, poles,))
+
+
+def motor_poles_from_speed(*, frequency_hz, speed_rev_s):
+    """Number of poles from the speed on a nameplate.
+
+    Model: the largest even number whose synchronous speed is not below the given speed.
+
+    Arguments:
+        frequency_hz: Supply frequency. [Hz] Range [0.1;1000].
+        speed_rev_s: Rated speed. [rev/s] Range [0.01;1000].
+
+    Returns:
+        poles: Number of poles; 0 on error.
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: no motor of 2 to 100 poles has that speed
+
+    Source: definition
+    """
+    return _runtime.call("freeair_motor_poles_from_speed")((frequency_hz, speed_rev_s,))
+
+
+def motor_slip(*, frequency_hz, poles, speed_rev_s):
+    """Slip from a measured speed.
+
+    Model: s = (n_s - n) / n_s. Negative above synchronous speed, where the load drives the motor.
+
+    Arguments:
+        frequency_hz: Supply frequency. [Hz] Range [0.1;1000].
+        poles: Number of poles, even; an odd number is refused. Range [2;100].
+        speed_rev_s: Shaft speed. [rev/s] Range [0;1000].
+
+    Returns:
+        slip: Slip as a fraction.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Never run with the guard off; belts and flywheels seize hands.
+
+    Source: Hubert, Electric Machines, 2nd edition, chapter 4, example 4.2
+    """
+    return _runtime.call("freeair_motor_slip")((frequency_hz, poles, speed_rev_s,))
+
+
+def motor_speed_from_slip(*, frequency_hz, poles, slip):
+    """Shaft speed at a slip.
+
+    Model: n = n_s (1 - s).
+
+    Arguments:
+        frequency_hz: Supply frequency. [Hz] Range [0.1;1000].
+        poles: Number of poles, even; an odd number is refused. Range [2;100].
+        slip: Slip as a fraction. Range [-1;1].
+
+    Returns:
+        speed_rev_s: Shaft speed. [rev/s]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Hubert, Electric Machines, 2nd edition, chapter 4, example 4.5
+    """
+    return _runtime.call("freeair_motor_speed_from_slip")((frequency_hz, poles, slip,))
+
+
+def motor_rotor_frequency(*, frequency_hz, slip):
+    """Frequency of the currents in the rotor.
+
+    Model: f_r = |s| f.
+
+    Arguments:
+        frequency_hz: Supply frequency. [Hz] Range [0.1;1000].
+        slip: Slip as a fraction. Range [-1;1].
+
+    Returns:
+        rotor_hz: Rotor frequency. [Hz]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Hubert, Electric Machines, 2nd edition, chapter 4, example 4.2
+    """
+    return _runtime.call("freeair_motor_rotor_frequency")((frequency_hz, slip,))
+
+
+def motor_slip_at_supply(*, slip, voltage_ratio, frequency_ratio, torque_ratio):
+    """Slip at another voltage, frequency and torque.
+
+    Model: s' = s t f / u^2 with u, f, t the ratios of voltage, frequency and load torque: torque
+    proportional to slip, constant resistance. A piston compressor at a given pressure asks for
+    nearly constant torque, t = 1.
+
+    Arguments:
+        slip: Slip that is known, as at rated load. Range [0;1).
+        voltage_ratio: New voltage over that of the known slip. Range [0.1;2].
+        frequency_ratio: New frequency over that of the known slip. Range [0.1;2].
+        torque_ratio: New load torque over that of the known slip. Range [0;10].
+
+    Returns:
+        new_slip: Slip then.
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the motor would stall
+
+    Source: Hubert, Electric Machines, 2nd edition, chapter 5, example 5.6
+    """
+    return _runtime.call("freeair_motor_slip_at_supply")((slip, voltage_ratio, frequency_ratio, torque_ratio,))
+
+
+def motor_torque_from_power(*, power_w, speed_rev_s):
+    """Torque of a shaft that carries a power at a speed.
+
+    Model: T = P / (2 pi n).
+
+    Arguments:
+        power_w: Shaft power. [W] Range [0;1000000000].
+        speed_rev_s: Shaft speed. [rev/s] Range [0.001;1000].
+
+    Returns:
+        torque_nm: Torque. [N m]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: definition
+    """
+    return _runtime.call("freeair_motor_torque_from_power")((power_w, speed_rev_s,))
+
+
+def motor_power_from_torque(*, torque_nm, speed_rev_s):
+    """Power of a shaft that carries a torque at a speed.
+
+    Model: P = 2 pi n T.
+
+    Arguments:
+        torque_nm: Torque. [N m] Range [0;1000000000].
+        speed_rev_s: Shaft speed. [rev/s] Range [0;1000].
+
+    Returns:
+        power_w: Shaft power. [W]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: definition
+    """
+    return _runtime.call("freeair_motor_power_from_torque")((torque_nm, speed_rev_s,))
+
+
+def motor_torque_at_slip(*, breakdown_nm, breakdown_slip, slip):
+    """Torque at a slip from the breakdown point.
+
+    Model: T = 2 T_b / (s / s_b + s_b / s), stator resistance neglected. Slower than breakdown,
+    cages give more.
+
+    Arguments:
+        breakdown_nm: Greatest torque of the motor. [N m] Range [0;1000000000].
+        breakdown_slip: Slip there; 0.1 to 0.3 is usual. Range [0.001;1].
+        slip: Slip as a fraction. Range [0;1].
+
+    Returns:
+        torque_nm: Torque. [N m]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Kloss's formula, as in Fitzgerald, Kingsley, Umans, Electric Machinery, chapter 6, from
+    memory
+    """
+    return _runtime.call("freeair_motor_torque_at_slip")((breakdown_nm, breakdown_slip, slip,))
+
+
+def motor_locked_rotor_torque(*, torque_nm, voltage_ratio, frequency_ratio):
+    """Locked-rotor (starting) torque at another voltage and frequency.
+
+    Model: T' = T (u / f)^2 with u and f the ratios of voltage and frequency: ten percent less
+    voltage leaves 81 percent of the torque. Valid near rated frequency; breakdown torque follows
+    the same.
+
+    Arguments:
+        torque_nm: Locked-rotor torque that is known. [N m] Range [0;1000000000].
+        voltage_ratio: New voltage over that of the known torque. Range [0.1;2].
+        frequency_ratio: New frequency over that of the known torque. Range [0.1;2].
+
+    Returns:
+        new_torque_nm: Locked-rotor torque then. [N m]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Hubert, Electric Machines, 2nd edition, chapter 5, examples 5.4 and 5.8
+    """
+    return _runtime.call("freeair_motor_locked_rotor_torque")((torque_nm, voltage_ratio, frequency_ratio,))
+
+
+def motor_locked_rotor_current(*, current_a, voltage_ratio, frequency_ratio):
+    """Locked-rotor (starting) current at another voltage and frequency.
+
+    Model: I' = I u / f with u and f the ratios of voltage and frequency. Valid near rated
+    frequency, no saturation.
+
+    Arguments:
+        current_a: Locked-rotor current that is known. [A] Range [0;1000000].
+        voltage_ratio: New voltage over that of the known current. Range [0.1;2].
+        frequency_ratio: New frequency over that of the known current. Range [0.1;2].
+
+    Returns:
+        new_current_a: Locked-rotor current then. [A]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Hubert, Electric Machines, 2nd edition, chapter 5, example 5.7
+    """
+    return _runtime.call("freeair_motor_locked_rotor_current")((current_a, voltage_ratio, frequency_ratio,))
+
+
+MotorShaftPowerResult = _collections.namedtuple(
+    "MotorShaftPowerResult", ['shaft_w', 'input_w'])
+
+
+def motor_shaft_power(*, voltage_v, current_a, power_factor, efficiency, phases):
+    """Shaft power from electrical measurements.
+
+    Model: P_in = m U I cos, P = efficiency P_in, m = 1 for one phase and sqrt(3) for three. With a
+    clamp meter alone the power factor is a guess: nameplate values hold near full load only.
+
+    Arguments:
+        voltage_v: Line voltage. [V] Range [0;1000000].
+        current_a: Line current. [A] Range [0;1000000].
+        power_factor: Power factor, lagging. Range [0;1].
+        efficiency: Efficiency at that load. Range [0;1].
+        phases: 1 or 3; 2 is refused. Range [1;3].
+
+    Returns:
+        shaft_w: Power at the shaft. [W]
+        input_w: Power from the supply. [W]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Live electrical work is for qualified people under local rules.
+
+    Source: definition
+    """
+    return _runtime.call("freeair_motor_shaft_power")((voltage_v, current_a, power_factor, efficiency, phases,), MotorShaftPowerResult)
+
+
+def motor_line_current(*, shaft_w, voltage_v, power_factor, efficiency, phases):
+    """Line current of a motor that gives a shaft power.
+
+    Model: I = P / (m U cos efficiency), m = 1 for one phase and sqrt(3) for three.
+
+    Arguments:
+        shaft_w: Power at the shaft. [W] Range [0;1000000000].
+        voltage_v: Line voltage. [V] Range [1;1000000].
+        power_factor: Power factor, lagging. Range [0.01;1].
+        efficiency: Efficiency at that load. Range [0.01;1].
+        phases: 1 or 3; 2 is refused. Range [1;3].
+
+    Returns:
+        current_a: Line current. [A]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: definition; Hubert, Electric Machines, 2nd edition, example 6.4
+    """
+    return _runtime.call("freeair_motor_line_current")((shaft_w, voltage_v, power_factor, efficiency, phases,))
+
+
+def nameplate_efficiency(*, efficiency_class, poles, rated_w):
+    """Nominal efficiency limit of an efficiency class at 50 Hz and full load.
+
+    Model: A x^3 + B x^2 + C x + D, x = log10 of the rated power in kW, in percent, rounded to 0.1;
+    it gives the tabulated values back at the preferred powers. A motor in hand may be better; its
+    losses may be 15 percent above.
+
+    Arguments:
+        efficiency_class: Class. One of NAMEPLATE_EFFICIENCY_CLASS_* (enumeration
+            freeair_nameplate_efficiency_class).
+        poles: 2, 4 or 6; odd numbers are refused. Range [2;6].
+        rated_w: Rated shaft power. [W] Range [750;200000].
+
+    Returns:
+        efficiency: Efficiency as a fraction.
+
+    Raises:
+        DomainError: an input is outside its range
+        NotFoundError: not a class
+
+    Source: IEC 60034-30-1:2014, interpolation at 50 Hz; Regulation (EU) 2019/1781, annex I;
+    coefficients from memory
+    """
+    return _runtime.call("freeair_nameplate_efficiency")((efficiency_class, poles, rated_w,))
+
+
+NameplateCodeBandResult = _collections.namedtuple(
+    "NameplateCodeBandResult", ['lower', 'upper'])
+
+
+def nameplate_code_band(*, code):
+    """Band of locked-rotor apparent power that a code letter stands for.
+
+    Model: table of kVA per horsepower, turned into VA per W with 1 hp = 745.69987 W. The band
+    includes its lower end.
+
+    Arguments:
+        code: Code letter. One of NAMEPLATE_CODE_* (enumeration freeair_nameplate_code).
+
+    Returns:
+        lower: Lower end, locked-rotor apparent power over rated shaft power.
+        upper: Upper end; infinite for V.
+
+    Raises:
+        NotFoundError: not a code letter
+
+    Source: NEMA MG 1, 10.37.2; NFPA 70 (NEC), table 430.7(B); all but G from memory
+    """
+    return _runtime.call("freeair_nameplate_code_band")((code,), NameplateCodeBandResult)
+
+
+def nameplate_code_from_current(*, locked_rotor_a, voltage_v, rated_w, phases):
+    """Code letter of a measured locked-rotor current.
+
+    Model: the letter whose band holds m U I / P, m = 1 for one phase and sqrt(3) for three.
+
+    Arguments:
+        locked_rotor_a: Line current with locked rotor at that voltage. [A] Range [0;1000000].
+        voltage_v: Line voltage. [V] Range [1;1000000].
+        rated_w: Rated shaft power. [W] Range [1;1000000000].
+        phases: 1 or 3; 2 is refused. Range [1;3].
+
+    Returns:
+        code: Code letter; 0 on error. One of NAMEPLATE_CODE_* (enumeration freeair_nameplate_code).
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: NEMA MG 1, 10.37.2; NFPA 70 (NEC), table 430.7(B); all but G from memory
+    """
+    return _runtime.call("freeair_nameplate_code_from_current")((locked_rotor_a, voltage_v, rated_w, phases,))
+
+
+NameplateLockedRotorCurrentResult = _collections.namedtuple(
+    "NameplateLockedRotorCurrentResult", ['lower_a', 'upper_a'])
+
+
+def nameplate_locked_rotor_current(*, code, rated_w, voltage_v, phases):
+    """Starting current to expect from a code letter.
+
+    Model: I = band P / (m U), m = 1 for one phase and sqrt(3) for three.
+
+    Arguments:
+        code: Code letter. One of NAMEPLATE_CODE_* (enumeration freeair_nameplate_code).
+        rated_w: Rated shaft power. [W] Range [1;1000000000].
+        voltage_v: Line voltage. [V] Range [1;1000000].
+        phases: 1 or 3; 2 is refused. Range [1;3].
+
+    Returns:
+        lower_a: Lower end of the current. [A]
+        upper_a: Upper end; infinite for V. [A]
+
+    Raises:
+        DomainError: an input is outside its range
+        NotFoundError: not a code letter
+
+    Source: Hubert, Electric Machines, 2nd edition, example 5.13
+    """
+    return _runtime.call("freeair_nameplate_locked_rotor_current")((code, rated_w, voltage_v, phases,), NameplateLockedRotorCurrentResult)
+
+
+def nameplate_full_load_current(*, rated_w, voltage_v, phases):
+    """Full-load current that the tables of the National Electrical Code give a motor.
+
+    Model: table look-up. The power must be within 1 percent of a listed horsepower (1/6 to 10 hp
+    single phase, 1/2 to 500 hp three phase), the voltage in the range of a column: 110-120, 195-204
+    (200), 204-216 (208), 220-240, 440-480, 550-600, 2200-2400 V. No interpolation. For sizing wires
+    and switches, where that code applies.
+
+    Arguments:
+        rated_w: Rated shaft power. [W] Range [1;1000000000].
+        voltage_v: Voltage of motor or system. [V] Range [1;1000000].
+        phases: 1 or 3; 2 is refused. Range [1;3].
+
+    Returns:
+        current_a: Full-load current. [A]
+
+    Raises:
+        DomainError: an input is outside its range
+        NotFoundError: the table has no such motor
+
+    Source: NFPA 70 (NEC), 2008, tables 430.248 and 430.250, induction type
+    """
+    return _runtime.call("freeair_nameplate_full_load_current")((rated_w, voltage_v, phases,))
+
+
+def nameplate_load_from_current(*, current_a, nameplate_a, voltage_v, nameplate_v):
+    """Load of a motor from its current.
+
+    Model: load = (I / I_n) (U / U_n). Good above half load; below, magnetising current makes it
+    read far too high.
+
+    Arguments:
+        current_a: Line current measured. [A] Range [0;1000000].
+        nameplate_a: Current on the nameplate. [A] Range [0.001;1000000].
+        voltage_v: Line voltage measured. [V] Range [0;1000000].
+        nameplate_v: Voltage on the nameplate. [V] Range [1;1000000].
+
+    Returns:
+        load: Shaft power over rated shaft power.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Live electrical work is for qualified people under local rules.
+
+    Source: US Department of Energy, Determining Electric Motor Load and Efficiency,
+    DOE/GO-10097-517, load from line current
+    """
+    return _runtime.call("freeair_nameplate_load_from_current")((current_a, nameplate_a, voltage_v, nameplate_v,))
+
+
+def nameplate_load_from_speed(*, speed_rev_s, synchronous_rev_s, nameplate_rev_s, voltage_ratio):
+    """Load of a motor from its speed.
+
+    Model: load = (n_s - n) / (n_s - n_n) (U / U_n)^2: slip is proportional to torque and to the
+    inverse square of the voltage. Nameplate speeds are rounded and may be off by a fifth of the
+    rated slip; the result is no better.
+
+    Arguments:
+        speed_rev_s: Speed measured. [rev/s] Range [0;1000].
+        synchronous_rev_s: Synchronous speed at the frequency measured. [rev/s] Range [0.01;1000].
+        nameplate_rev_s: Speed on the nameplate. [rev/s] Range [0.01;1000].
+        voltage_ratio: Voltage measured over that on the nameplate. Range [0.1;2].
+
+    Returns:
+        load: Shaft power over rated shaft power.
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the nameplate speed is not below synchronous speed
+
+    Caution: Never run with the guard off; belts and flywheels seize hands.
+
+    Source: US Department of Energy, Determining Electric Motor Load and Efficiency,
+    DOE/GO-10097-517, slip method with voltage compensation
+    """
+    return _runtime.call("freeair_nameplate_load_from_speed")((speed_rev_s, synchronous_rev_s, nameplate_rev_s, voltage_ratio,))
+
+
+def capacitor_current(*, capacitance_f, voltage_v, frequency_hz):
+    """Current that a sound capacitor draws.
+
+    Model: I = 2 pi f C U, losses neglected.
+
+    Arguments:
+        capacitance_f: Capacitance. [F] Range [0;1].
+        voltage_v: Voltage across the capacitor. [V] Range [0;1000000].
+        frequency_hz: Frequency. [Hz] Range [0.1;100000].
+
+    Returns:
+        current_a: Current through it. [A]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: definition
+    """
+    return _runtime.call("freeair_capacitor_current")((capacitance_f, voltage_v, frequency_hz,))
+
+
+CapacitorFromCurrentResult = _collections.namedtuple(
+    "CapacitorFromCurrentResult", ['capacitance_f', 'uncertainty_f'])
+
+
+def capacitor_from_current(*, current_a, current_uncertainty_a, voltage_v, voltage_uncertainty_v, frequency_hz):
+    """Capacitance from current and voltage on the running motor, with uncertainty.
+
+    Model: C = I / (2 pi f U), losses neglected; u(C) = C sqrt((u(I)/I)^2 + (u(U)/U)^2). Clamp the
+    wire of the capacitor (the start winding), not the line, and measure the voltage across the
+    capacitor itself. Distorted currents read high. At 60 Hz this is the trade's C in uF = 2652 I /
+    U.
+
+    Arguments:
+        current_a: Current through the capacitor. [A] Range [0.000001;1000000].
+        current_uncertainty_a: Standard uncertainty of the current. [A] Range [0;1000000].
+        voltage_v: Voltage across the capacitor. [V] Range [0.001;1000000].
+        voltage_uncertainty_v: Standard uncertainty of the voltage. [V] Range [0;1000000].
+        frequency_hz: Supply frequency. [Hz] Range [0.1;100000].
+
+    Returns:
+        capacitance_f: Capacitance. [F]
+        uncertainty_f: Standard uncertainty of the capacitance. [F]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Live electrical work is for qualified people under local rules.
+
+    Caution: A capacitor stays charged after the power is off.
+
+    Source: definition; uncertainty by JCGM 100:2008, 5.1.6
+    """
+    return _runtime.call("freeair_capacitor_from_current")((current_a, current_uncertainty_a, voltage_v, voltage_uncertainty_v, frequency_hz,), CapacitorFromCurrentResult)
+
+
+def capacitor_uncertainty_from_meter(*, reading_f, accuracy, counts, resolution_f):
+    """Standard uncertainty of a capacitance reading from the meter's data sheet.
+
+    Model: u = (accuracy reading + counts resolution) / sqrt(3), limits of error as a rectangular
+    distribution.
+
+    Arguments:
+        reading_f: What the meter shows. [F] Range [0;1].
+        accuracy: Limit of error as a fraction of the reading. Range [0;1].
+        counts: Limit of error in units of the last digit. Range [0;10000].
+        resolution_f: Value of one unit of the last digit. [F] Range [0;0.001].
+
+    Returns:
+        uncertainty_f: Standard uncertainty. [F]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: JCGM 100:2008, Guide to the expression of uncertainty in measurement, 4.3.7
+    """
+    return _runtime.call("freeair_capacitor_uncertainty_from_meter")((reading_f, accuracy, counts, resolution_f,))
+
+
+CapacitorLimitsResult = _collections.namedtuple(
+    "CapacitorLimitsResult", ['minimum_f', 'maximum_f'])
+
+
+def capacitor_limits(*, rated_f, tolerance_class):
+    """Limits of a sound capacitor from its printed value and tolerance class.
+
+    Model: rated value times one less and one plus the tolerance. Where a range is printed (43-53
+    uF) it is the limits.
+
+    Arguments:
+        rated_f: Printed value; of a start capacitor the lower one. [F] Range [0.000000000001;1].
+        tolerance_class: Tolerance class. One of CAPACITOR_TOLERANCE_* (enumeration
+            freeair_capacitor_tolerance).
+
+    Returns:
+        minimum_f: Least sound value. [F]
+        maximum_f: Greatest sound value. [F]
+
+    Raises:
+        DomainError: rated_f is outside its range
+        NotFoundError: not a tolerance class
+
+    Source: IEC 60252-1:2010, preferred tolerances 5, 10, 15 percent; EIA-463, -0 +20 percent; 6 and
+    23 percent: common practice; all from memory
+    """
+    return _runtime.call("freeair_capacitor_limits")((rated_f, tolerance_class,), CapacitorLimitsResult)
+
+
+CapacitorVerdictResult = _collections.namedtuple(
+    "CapacitorVerdictResult", ['verdict', 'probability_in', 'probability_low'])
+
+
+def capacitor_verdict(*, measured_f, uncertainty_f, minimum_f, maximum_f, confidence):
+    """Whether a capacitor is within its limits, as a guarded decision.
+
+    Model: the decision is that of freeair_verdict_decide on the measured value and its standard
+    uncertainty. FAILS with probability_low near 1 is a weak capacitor.
+
+    Arguments:
+        measured_f: Value found. [F] Range [0;1].
+        uncertainty_f: Standard uncertainty of it. [F] Range [0;1].
+        minimum_f: Least sound value. [F] Range [0;1].
+        maximum_f: Greatest sound value, above minimum_f. [F] Range (0;1].
+        confidence: Probability required of a firm verdict. Range (0.5;1).
+
+    Returns:
+        verdict: The decision. One of VERDICT_* (enumeration freeair_verdict).
+        probability_in: Probability that the value is within its limits.
+        probability_low: Probability that it is below the least sound value.
+
+    Raises:
+        DomainError: an input is outside its range, or maximum_f is not above minimum_f
+
+    Caution: Isolate, lock out and tag out before touching the machine.
+
+    Caution: A capacitor stays charged after the power is off.
+
+    Source: JCGM 106:2012, 8.3
+    """
+    return _runtime.call("freeair_capacitor_verdict")((measured_f, uncertainty_f, minimum_f, maximum_f, confidence,), CapacitorVerdictResult)
+
+
+def capacitor_discharge_time(*, capacitance_f, r_ohm, start_v, safe_v):
+    """Time for a capacitor to discharge through a resistor.
+
+    Model: t = R C ln(U_0 / U). Dielectric absorption brings some voltage back later: prove dead,
+    keep shorted.
+
+    Arguments:
+        capacitance_f: Capacitance. [F] Range [0.000000000001;1].
+        r_ohm: Resistance. [ohm] Range [0.000001;1000000000000].
+        start_v: Voltage at the start; the peak of an alternating voltage. [V] Range
+            [0.000001;1000000].
+        safe_v: Voltage at the end, not above start_v. [V] Range [0.000001;1000000].
+
+    Returns:
+        time_s: Time. [s]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: safe_v is above start_v
+
+    Caution: Isolate, lock out and tag out before touching the machine.
+
+    Caution: A capacitor stays charged after the power is off.
+
+    Source: definition
+    """
+    return _runtime.call("freeair_capacitor_discharge_time")((capacitance_f, r_ohm, start_v, safe_v,))
+
+
+def capacitor_residual_voltage(*, capacitance_f, r_ohm, start_v, time_s):
+    """Voltage left on a capacitor after a time.
+
+    Model: U = U_0 exp(-t / (R C)).
+
+    Arguments:
+        capacitance_f: Capacitance. [F] Range [0.000000000001;1].
+        r_ohm: Resistance. [ohm] Range [0.000001;1000000000000].
+        start_v: Voltage at the start; the peak of an alternating voltage. [V] Range [0;1000000].
+        time_s: Time since. [s] Range [0;1000000000].
+
+    Returns:
+        residual_v: Voltage left. [V]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: A capacitor stays charged after the power is off.
+
+    Source: definition
+    """
+    return _runtime.call("freeair_capacitor_residual_voltage")((capacitance_f, r_ohm, start_v, time_s,))
+
+
+CapacitorBleederResult = _collections.namedtuple(
+    "CapacitorBleederResult", ['r_ohm', 'power_w'])
+
+
+def capacitor_bleeder(*, capacitance_f, start_v, safe_v, time_s):
+    """Bleeder resistor that discharges a capacitor in a time, and what it burns.
+
+    Model: R = t / (C ln(U_0 / U)); power U_0^2 / (2 R) while the capacitor works on alternating
+    voltage of peak U_0. Rules ask 50 V after 1 min (NEC 460.6), or 75 V after 3 min (IEC 60831-1).
+
+    Arguments:
+        capacitance_f: Capacitance. [F] Range [0.000000000001;1].
+        start_v: Peak voltage at the start. [V] Range [0.000001;1000000].
+        safe_v: Voltage at the end, below start_v. [V] Range [0.000001;1000000].
+        time_s: Time allowed. [s] Range [0.000001;1000000000].
+
+    Returns:
+        r_ohm: Greatest resistance that does it. [ohm]
+        power_w: Mean power in that resistor at work. [W]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: safe_v is not below start_v
+
+    Caution: A capacitor stays charged after the power is off.
+
+    Source: definition; limits from NFPA 70 (NEC), 460.6(A), and IEC 60831-1
+    """
+    return _runtime.call("freeair_capacitor_bleeder")((capacitance_f, start_v, safe_v, time_s,), CapacitorBleederResult)
+
+
+def capacitor_energy(*, capacitance_f, voltage_v):
+    """Energy stored in a capacitor.
+
+    Model: E = C U^2 / 2, U the voltage at that instant.
+
+    Arguments:
+        capacitance_f: Capacitance. [F] Range [0;1].
+        voltage_v: Voltage; the peak of an alternating voltage. [V] Range [0;1000000].
+
+    Returns:
+        energy_j: Energy. [J]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: A capacitor stays charged after the power is off.
+
+    Source: definition
+    """
+    return _runtime.call("freeair_capacitor_energy")((capacitance_f, voltage_v,))
+
+
+def capacitor_series(*, first_f, second_f):
+    """Two capacitors in series.
+
+    Model: C = C1 C2 / (C1 + C2).
+
+    Arguments:
+        first_f: Capacitance of the first. [F] Range [0.000000000001;1].
+        second_f: Capacitance of the second. [F] Range [0.000000000001;1].
+
+    Returns:
+        capacitance_f: Capacitance of both. [F]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: definition
+    """
+    return _runtime.call("freeair_capacitor_series")((first_f, second_f,))
+
+
+def capacitor_parallel(*, first_f, second_f):
+    """Two capacitors in parallel.
+
+    Model: C = C1 + C2. Each must carry the full voltage.
+
+    Arguments:
+        first_f: Capacitance of the first. [F] Range [0;1].
+        second_f: Capacitance of the second. [F] Range [0;1].
+
+    Returns:
+        capacitance_f: Capacitance of both. [F]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: definition
+    """
+    return _runtime.call("freeair_capacitor_parallel")((first_f, second_f,))
+
+
+CapacitorMotorQuadratureResult = _collections.namedtuple(
+    "CapacitorMotorQuadratureResult", ['capacitance_f', 'reactance_ohm'])
+
+
+def capacitor_motor_quadrature(*, main_r_ohm, main_x_ohm, auxiliary_r_ohm, auxiliary_x_ohm, frequency_hz):
+    """Capacitor that sets the locked-rotor currents of the windings at right angles.
+
+    Model: X_C = X_a + R_a R_m / X_m, C = 1 / (2 pi f X_C), with the impedances of the windings at
+    standstill.
+
+    Arguments:
+        main_r_ohm: Resistance of the main winding, rotor locked. [ohm] Range [0;1000].
+        main_x_ohm: Reactance of the main winding, rotor locked. [ohm] Range [0.001;1000].
+        auxiliary_r_ohm: Resistance of the auxiliary winding, rotor locked. [ohm] Range [0;1000].
+        auxiliary_x_ohm: Reactance of the auxiliary winding, rotor locked. [ohm] Range [0.001;1000].
+        frequency_hz: Supply frequency. [Hz] Range [0.1;1000].
+
+    Returns:
+        capacitance_f: Capacitance in series with the auxiliary winding. [F]
+        reactance_ohm: Its reactance, as a positive number. [ohm]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Hubert, Electric Machines, 2nd edition, example 6.2 (its reactance; its capacitance is
+    misprinted)
+    """
+    return _runtime.call("freeair_capacitor_motor_quadrature")((main_r_ohm, main_x_ohm, auxiliary_r_ohm, auxiliary_x_ohm, frequency_hz,), CapacitorMotorQuadratureResult)
+
+
+def capacitor_motor_starting_torque_ratio(*, main_r_ohm, main_x_ohm, auxiliary_r_ohm, auxiliary_x_ohm, frequency_hz, capacitance_f, rated_f):
+    """Starting torque with one capacitor over that with another.
+
+    Model: at standstill torque is proportional to the product of the two winding currents and the
+    sine of the angle between them, hence to (X_m R_a - R_m X) / (R_a^2 + X^2) with X = X_a - X_C.
+    Exact at standstill for given impedances; saturation makes a real motor lose a little less.
+
+    Arguments:
+        main_r_ohm: Resistance of the main winding, rotor locked. [ohm] Range [0;1000].
+        main_x_ohm: Reactance of the main winding, rotor locked. [ohm] Range [0.001;1000].
+        auxiliary_r_ohm: Resistance of the auxiliary winding, rotor locked. [ohm] Range
+            [0.001;1000].
+        auxiliary_x_ohm: Reactance of the auxiliary winding, rotor locked. [ohm] Range [0.001;1000].
+        frequency_hz: Supply frequency. [Hz] Range [0.1;1000].
+        capacitance_f: Capacitance found. [F] Range [0.000000001;1].
+        rated_f: Capacitance that should be. [F] Range [0.000000001;1].
+
+    Returns:
+        torque_ratio: Starting torque over that with the rated capacitance; negative starts
+            backwards.
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: with rated_f the motor does not start forwards
+
+    Source: Hubert, Electric Machines, 2nd edition, examples 6.1 and 6.2, torque of a split-phase
+    motor
+    """
+    return _runtime.call("freeair_capacitor_motor_starting_torque_ratio")((main_r_ohm, main_x_ohm, auxiliary_r_ohm, auxiliary_x_ohm, frequency_hz, capacitance_f, rated_f,))
+
+
+def capacitor_motor_run(*, windings, voltage_v, frequency_hz, poles, capacitance_f, slip):
+    """Torque, currents and power of a capacitor motor at a slip.
+
+    Model: two windings at right angles by the double revolving field. With Z_f and Z_b half the
+    forward and backward rotor impedances in parallel with half the magnetising reactance and a the
+    turns ratio, V = I_m (Z_m + Z_f + Z_b) - j a I_a (Z_f - Z_b) and V = I_a (Z_a + a^2 (Z_f + Z_b))
+    + V_C + j a I_m (Z_f - Z_b); torque is (R_f |I_m - j a I_a|^2 - R_b |I_m + j a I_a|^2) /
+    omega_s. Linear iron, no iron loss, fundamental only.
+
+    Arguments:
+        windings: Constants of the motor.
+        voltage_v: Line voltage. [V] Range [0;1000000].
+        frequency_hz: Supply frequency, at which the reactances hold. [Hz] Range [0.1;1000].
+        poles: Number of poles, even; an odd number is refused. Range [2;100].
+        capacitance_f: Capacitance; 0 opens the auxiliary winding. [F] Range [0;0.1].
+        slip: Slip as a fraction; 1 is standstill. Range [0;1].
+
+    Returns:
+        performance: The result; initialise it first.
+
+    Raises:
+        DomainError: an input is outside its range
+        StructureVersionError: a structure's size is unknown
+
+    Source: Fitzgerald, Kingsley, Umans, Electric Machinery, 6th edition, sections 9.3 and 9.4, from
+    memory
+    """
+    return _runtime.call("freeair_capacitor_motor_run")((windings, voltage_v, frequency_hz, poles, capacitance_f, slip,))
+
+
+def capacitor_motor_slip(*, windings, voltage_v, frequency_hz, poles, capacitance_f, torque_nm):
+    """Slip at which a capacitor motor carries a torque.
+
+    Model: the smallest slip at which freeair_capacitor_motor_run gives the torque, searched upwards
+    in steps of 0.002 and then by bisection to the last bit.
+
+    Arguments:
+        windings: Constants of the motor.
+        voltage_v: Line voltage. [V] Range [0;1000000].
+        frequency_hz: Supply frequency, at which the reactances hold. [Hz] Range [0.1;1000].
+        poles: Number of poles, even; an odd number is refused. Range [2;100].
+        capacitance_f: Capacitance; 0 opens the auxiliary winding. [F] Range [0;0.1].
+        torque_nm: Torque across the air gap. [N m] Range [0;1000000].
+
+    Returns:
+        slip: Slip as a fraction.
+
+    Raises:
+        DomainError: an input is outside its range
+        StructureVersionError: a structure's size is unknown
+        NoSolutionError: the motor cannot carry that torque at any speed
+
+    Source: algebra: inverse of freeair_capacitor_motor_run
+    """
+    return _runtime.call("freeair_capacitor_motor_slip")((windings, voltage_v, frequency_hz, poles, capacitance_f, torque_nm,))
+
+
+def pulley_driven_speed(*, driver_rev_s, driver_m, driven_m, slip):
+    """Speed of the driven pulley.
+
+    Model: n2 = n1 d1 / d2 (1 - s), s the slip of the belt. For a train of drives, apply once for
+    each.
+
+    Arguments:
+        driver_rev_s: Speed of the driving pulley. [rev/s] Range [0;1000].
+        driver_m: Pitch diameter of the driving pulley. [m] Range [0.001;100].
+        driven_m: Pitch diameter of the driven pulley. [m] Range [0.001;100].
+        slip: Slip of the belt as a fraction; 0 for none. Range [0;1].
+
+    Returns:
+        driven_rev_s: Speed of the driven pulley. [rev/s]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Khurmi and Gupta, Theory of Machines, example 11.1
+    """
+    return _runtime.call("freeair_pulley_driven_speed")((driver_rev_s, driver_m, driven_m, slip,))
+
+
+def pulley_driver_diameter(*, driver_rev_s, driven_rev_s, driven_m, slip):
+    """Diameter of the driving pulley for a wanted speed of the driven one.
+
+    Model: d1 = d2 n2 / (n1 (1 - s)). Never run a compressor above its greatest speed, nor its motor
+    above its current.
+
+    Arguments:
+        driver_rev_s: Speed of the driving pulley. [rev/s] Range [0.001;1000].
+        driven_rev_s: Speed wanted of the driven pulley. [rev/s] Range [0;1000].
+        driven_m: Pitch diameter of the driven pulley. [m] Range [0.001;100].
+        slip: Slip of the belt as a fraction; 0 for none. Range [0;0.9].
+
+    Returns:
+        driver_m: Pitch diameter of the driving pulley. [m]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Isolate, lock out and tag out before touching the machine.
+
+    Caution: Never run with the guard off; belts and flywheels seize hands.
+
+    Source: Khurmi and Gupta, Theory of Machines, example 11.1, solved for the driver
+    """
+    return _runtime.call("freeair_pulley_driver_diameter")((driver_rev_s, driven_rev_s, driven_m, slip,))
+
+
+def pulley_belt_speed(*, diameter_m, speed_rev_s):
+    """Speed of the belt.
+
+    Model: v = pi d n.
+
+    Arguments:
+        diameter_m: Pitch diameter of a pulley. [m] Range [0.001;100].
+        speed_rev_s: Speed of that pulley. [rev/s] Range [0;1000].
+
+    Returns:
+        belt_m_s: Speed of the belt. [m/s]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: definition
+    """
+    return _runtime.call("freeair_pulley_belt_speed")((diameter_m, speed_rev_s,))
+
+
+def pulley_best_belt_speed(*, tight_n, mass_kg_m):
+    """Speed at which a belt of a permitted tension carries most.
+
+    Model: v = sqrt(T / (3 m)), where centrifugal tension takes a third.
+
+    Arguments:
+        tight_n: Greatest tension permitted. [N] Range [0;10000000].
+        mass_kg_m: Mass of the belt for each metre. [kg/m] Range [0.0001;100].
+
+    Returns:
+        belt_m_s: Speed of the belt. [m/s]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Khurmi and Gupta, Theory of Machines, chapter 11 and example 11.10
+    """
+    return _runtime.call("freeair_pulley_best_belt_speed")((tight_n, mass_kg_m,))
+
+
+def pulley_open_length(*, first_m, second_m, centre_m):
+    """Length of an open belt.
+
+    Model: L = 2 sqrt(C^2 - e^2) + pi (d1 + d2) / 2 + 2 e asin(e / C), e = |d1 - d2| / 2. Exact; the
+    usual 2 C + pi (d1 + d2) / 2 + (d1 - d2)^2 / (4 C) is its first term in e / C and a little less.
+
+    Arguments:
+        first_m: Pitch diameter of one pulley. [m] Range [0.001;100].
+        second_m: Pitch diameter of the other. [m] Range [0.001;100].
+        centre_m: Distance between the shafts. [m] Range [0.001;1000].
+
+    Returns:
+        length_m: Pitch length of the belt. [m]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the pulleys would touch
+
+    Source: Shigley, Mechanical Engineering Design, flat-belt geometry of an open belt; geometry
+    """
+    return _runtime.call("freeair_pulley_open_length")((first_m, second_m, centre_m,))
+
+
+def pulley_crossed_length(*, first_m, second_m, centre_m):
+    """Length of a crossed belt.
+
+    Model: L = 2 sqrt(C^2 - e^2) + (d1 + d2) (pi / 2 + asin(e / C)), e = (d1 + d2) / 2. Exact.
+
+    Arguments:
+        first_m: Pitch diameter of one pulley. [m] Range [0.001;100].
+        second_m: Pitch diameter of the other. [m] Range [0.001;100].
+        centre_m: Distance between the shafts. [m] Range [0.001;1000].
+
+    Returns:
+        length_m: Length of the belt. [m]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the pulleys would touch
+
+    Source: Shigley, Mechanical Engineering Design, flat-belt geometry of a crossed belt; geometry
+    """
+    return _runtime.call("freeair_pulley_crossed_length")((first_m, second_m, centre_m,))
+
+
+def pulley_centre_from_open_length(*, first_m, second_m, length_m):
+    """Distance between the shafts for an open belt of a length.
+
+    Model: the exact inverse of freeair_pulley_open_length by Newton's method from above, which
+    always arrives. The trade's (B + sqrt(B^2 - 32 (D - d)^2)) / 16 with B = 4 L - 6.28 (D + d) is
+    its approximation.
+
+    Arguments:
+        first_m: Pitch diameter of one pulley. [m] Range [0.001;100].
+        second_m: Pitch diameter of the other. [m] Range [0.001;100].
+        length_m: Pitch length of the belt. [m] Range [0.001;2000].
+
+    Returns:
+        centre_m: Distance between the shafts. [m]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the belt is too short: the pulleys would touch
+
+    Source: geometry; approximation in Wentzell, Machine Design, example 14.2
+    """
+    return _runtime.call("freeair_pulley_centre_from_open_length")((first_m, second_m, length_m,))
+
+
+def pulley_centre_from_crossed_length(*, first_m, second_m, length_m):
+    """Distance between the shafts for a crossed belt of a length.
+
+    Model: the exact inverse of freeair_pulley_crossed_length by Newton's method from above, which
+    always arrives; where the pulleys nearly touch the length says little about the distance.
+
+    Arguments:
+        first_m: Pitch diameter of one pulley. [m] Range [0.001;100].
+        second_m: Pitch diameter of the other. [m] Range [0.001;100].
+        length_m: Length of the belt. [m] Range [0.001;2000].
+
+    Returns:
+        centre_m: Distance between the shafts. [m]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the belt is too short: the pulleys would touch
+
+    Source: geometry
+    """
+    return _runtime.call("freeair_pulley_centre_from_crossed_length")((first_m, second_m, length_m,))
+
+
+PulleyOpenWrapResult = _collections.namedtuple(
+    "PulleyOpenWrapResult", ['smaller_rad', 'larger_rad'])
+
+
+def pulley_open_wrap(*, first_m, second_m, centre_m):
+    """Wrap of an open belt on the smaller and the larger pulley.
+
+    Model: pi - 2 asin(e / C) and pi + 2 asin(e / C), e = |d1 - d2| / 2. The smaller one slips
+    first.
+
+    Arguments:
+        first_m: Pitch diameter of one pulley. [m] Range [0.001;100].
+        second_m: Pitch diameter of the other. [m] Range [0.001;100].
+        centre_m: Distance between the shafts. [m] Range [0.001;1000].
+
+    Returns:
+        smaller_rad: Wrap on the smaller pulley. [rad]
+        larger_rad: Wrap on the larger pulley. [rad]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the pulleys would touch
+
+    Source: Wentzell, Machine Design, example 14.2; geometry
+    """
+    return _runtime.call("freeair_pulley_open_wrap")((first_m, second_m, centre_m,), PulleyOpenWrapResult)
+
+
+def pulley_crossed_wrap(*, first_m, second_m, centre_m):
+    """Wrap of a crossed belt, the same on both pulleys.
+
+    Model: pi + 2 asin(e / C), e = (d1 + d2) / 2.
+
+    Arguments:
+        first_m: Pitch diameter of one pulley. [m] Range [0.001;100].
+        second_m: Pitch diameter of the other. [m] Range [0.001;100].
+        centre_m: Distance between the shafts. [m] Range [0.001;1000].
+
+    Returns:
+        wrap_rad: Wrap on each pulley. [rad]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the pulleys would touch
+
+    Source: Khurmi and Gupta, Theory of Machines, example 11.6; geometry
+    """
+    return _runtime.call("freeair_pulley_crossed_wrap")((first_m, second_m, centre_m,))
+
+
+def pulley_span(*, first_m, second_m, centre_m):
+    """Length of the free span of an open belt, from pulley to pulley.
+
+    Model: sqrt(C^2 - e^2), e = |d1 - d2| / 2.
+
+    Arguments:
+        first_m: Pitch diameter of one pulley. [m] Range [0.001;100].
+        second_m: Pitch diameter of the other. [m] Range [0.001;100].
+        centre_m: Distance between the shafts. [m] Range [0.001;1000].
+
+    Returns:
+        span_m: Length of the span. [m]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the pulleys would touch
+
+    Source: geometry
+    """
+    return _runtime.call("freeair_pulley_span")((first_m, second_m, centre_m,))
+
+
+BeltSlipResult = _collections.namedtuple(
+    "BeltSlipResult", ['slip', 'slip_uncertainty'])
+
+
+def belt_slip(*, driver_rev_s, driver_uncertainty_rev_s, driven_rev_s, driven_uncertainty_rev_s, ratio, ratio_uncertainty):
+    """Slip of a belt from two measured speeds, with uncertainty.
+
+    Model: s = 1 - (n2 / n1) (d2 / d1); u(s) = (1 - s) times the root of the sum of the squared
+    relative uncertainties. A sound V-belt shows some 0.5 to 2 percent; take the ratio from pitch
+    diameters, or from the same drive when sound.
+
+    Arguments:
+        driver_rev_s: Speed of the driving pulley. [rev/s] Range [0.001;1000].
+        driver_uncertainty_rev_s: Standard uncertainty of it. [rev/s] Range [0;1000].
+        driven_rev_s: Speed of the driven pulley. [rev/s] Range [0;1000].
+        driven_uncertainty_rev_s: Standard uncertainty of it. [rev/s] Range [0;1000].
+        ratio: Pitch diameter of driven over driving pulley. Range [0.001;1000].
+        ratio_uncertainty: Standard uncertainty of that ratio. Range [0;1000].
+
+    Returns:
+        slip: Slip as a fraction.
+        slip_uncertainty: Standard uncertainty of the slip.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Never run with the guard off; belts and flywheels seize hands.
+
+    Source: Khurmi and Gupta, Theory of Machines, chapter 11, slip of belt; uncertainty by JCGM
+    100:2008, 5.1.2
+    """
+    return _runtime.call("freeair_belt_slip")((driver_rev_s, driver_uncertainty_rev_s, driven_rev_s, driven_uncertainty_rev_s, ratio, ratio_uncertainty,), BeltSlipResult)
+
+
+def belt_tension_ratio(*, friction, wrap_rad, groove_rad):
+    """Greatest ratio of tight to slack tension before a belt slips.
+
+    Model: R = exp(mu wrap / sin(groove / 2)), net of centrifugal tension.
+
+    Arguments:
+        friction: Coefficient of friction; 0.3 is common. Range [0;1.5].
+        wrap_rad: Wrap on the pulley that slips first. [rad] Range [0;20].
+        groove_rad: Included angle of the groove; pi for a flat belt. [rad] Range
+            [0.3;3.141592653589793].
+
+    Returns:
+        tension_ratio: Tight over slack tension.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Khurmi and Gupta, Theory of Machines, chapter 11, ratio of driving tensions
+    """
+    return _runtime.call("freeair_belt_tension_ratio")((friction, wrap_rad, groove_rad,))
+
+
+BeltTensionsFromPowerResult = _collections.namedtuple(
+    "BeltTensionsFromPowerResult", ['tight_n', 'slack_n', 'static_n', 'centrifugal_n'])
+
+
+def belt_tensions_from_power(*, power_w, belt_m_s, mass_kg_m, tension_ratio):
+    """Tensions that a belt needs to carry a power without slipping.
+
+    Model: T1 - T2 = P / v, (T1 - T_c) = R (T2 - T_c), T_c = m v^2; static tension is the mean of T1
+    and T2. These are the least: multiply the power by a service factor for the pulses of a piston
+    machine and for start.
+
+    Arguments:
+        power_w: Power that the belt carries. [W] Range [0;10000000].
+        belt_m_s: Speed of the belt. [m/s] Range [0.01;200].
+        mass_kg_m: Mass of the belt for each metre; 0 neglects it. [kg/m] Range [0;100].
+        tension_ratio: Greatest ratio of tight to slack tension. Range [1.0001;1e12].
+
+    Returns:
+        tight_n: Tension of the tight span. [N]
+        slack_n: Tension of the slack span. [N]
+        static_n: Static tension that gives them. [N]
+        centrifugal_n: Part of each that the belt's own mass makes, T_c. [N]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Khurmi and Gupta, Theory of Machines, chapter 11
+    """
+    return _runtime.call("freeair_belt_tensions_from_power")((power_w, belt_m_s, mass_kg_m, tension_ratio,), BeltTensionsFromPowerResult)
+
+
+def belt_power_from_tight_tension(*, tight_n, belt_m_s, mass_kg_m, tension_ratio):
+    """Power that a belt carries on the point of slipping at a tight-side tension.
+
+    Model: P = (T1 - m v^2) (1 - 1 / R) v.
+
+    Arguments:
+        tight_n: Tension of the tight span. [N] Range [0;10000000].
+        belt_m_s: Speed of the belt. [m/s] Range [0;200].
+        mass_kg_m: Mass of the belt for each metre; 0 neglects it. [kg/m] Range [0;100].
+        tension_ratio: Greatest ratio of tight to slack tension. Range [1;1e12].
+
+    Returns:
+        power_w: Power. [W]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: centrifugal tension alone is greater
+
+    Source: Khurmi and Gupta, Theory of Machines, chapter 11 and example 11.4
+    """
+    return _runtime.call("freeair_belt_power_from_tight_tension")((tight_n, belt_m_s, mass_kg_m, tension_ratio,))
+
+
+def belt_power_from_static_tension(*, static_n, belt_m_s, mass_kg_m, tension_ratio):
+    """Power that a belt carries on the point of slipping at a static tension.
+
+    Model: P = 2 (T0 - m v^2) (R - 1) / (R + 1) v.
+
+    Arguments:
+        static_n: Static tension. [N] Range [0;10000000].
+        belt_m_s: Speed of the belt. [m/s] Range [0;200].
+        mass_kg_m: Mass of the belt for each metre; 0 neglects it. [kg/m] Range [0;100].
+        tension_ratio: Greatest ratio of tight to slack tension. Range [1;1e12].
+
+    Returns:
+        power_w: Power. [W]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: centrifugal tension alone is greater
+
+    Source: Khurmi and Gupta, Theory of Machines, chapter 11 and examples 11.12 and 11.13
+    """
+    return _runtime.call("freeair_belt_power_from_static_tension")((static_n, belt_m_s, mass_kg_m, tension_ratio,))
+
+
+def belt_deflection_distance(*, span_m):
+    """Deflection for the force test, a sixty-fourth of the span.
+
+    Model: span / 64: 1/64 inch for each inch, 16 mm for each metre.
+
+    Arguments:
+        span_m: Free span, as by freeair_pulley_span. [m] Range [0.001;1000].
+
+    Returns:
+        deflection_m: Deflection at mid span. [m]
+
+    Raises:
+        DomainError: span_m is outside its range
+
+    Caution: Isolate, lock out and tag out before touching the machine.
+
+    Caution: Never run with the guard off; belts and flywheels seize hands.
+
+    Source: RMA/ARPM IP-20, classical V-belts, tensioning; common practice
+    """
+    return _runtime.call("freeair_belt_deflection_distance")((span_m,))
+
+
+def belt_deflection_force(*, static_n, span_m, deflection_m, stiffness_n, belt_m):
+    """Force at mid span that deflects a belt of a static tension, by statics.
+
+    Model: F = 4 q T / sqrt(L^2 + 4 q^2), where T = T0 + S (sqrt(L^2 + 4 q^2) - L) / L_b: a string,
+    its stretch spread over the whole belt, S its force for each unit of strain. A cold or stiff
+    belt asks for more.
+
+    Arguments:
+        static_n: Static tension. [N] Range [0;10000000].
+        span_m: Free span. [m] Range [0.001;1000].
+        deflection_m: Deflection at mid span. [m] Range [0;100].
+        stiffness_n: Force for each unit of strain; 0 neglects the stretch. [N] Range
+            [0;1000000000].
+        belt_m: Length of the whole belt. [m] Range [0.001;2000].
+
+    Returns:
+        force_n: Force. [N]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Isolate, lock out and tag out before touching the machine.
+
+    Caution: Never run with the guard off; belts and flywheels seize hands.
+
+    Source: statics of a string under a point load
+    """
+    return _runtime.call("freeair_belt_deflection_force")((static_n, span_m, deflection_m, stiffness_n, belt_m,))
+
+
+def belt_tension_from_deflection(*, force_n, span_m, deflection_m, stiffness_n, belt_m):
+    """Static tension of a belt from the force that deflects it at mid span.
+
+    Model: the inverse of freeair_belt_deflection_force, in closed form.
+
+    Arguments:
+        force_n: Force at mid span. [N] Range [0;10000000].
+        span_m: Free span. [m] Range [0.001;1000].
+        deflection_m: Deflection at mid span. [m] Range [0.000001;100].
+        stiffness_n: Force for each unit of strain; 0 neglects the stretch. [N] Range
+            [0;1000000000].
+        belt_m: Length of the whole belt. [m] Range [0.001;2000].
+
+    Returns:
+        static_n: Static tension. [N]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the stretch alone asks for more force
+
+    Caution: Isolate, lock out and tag out before touching the machine.
+
+    Caution: Never run with the guard off; belts and flywheels seize hands.
+
+    Source: statics of a string under a point load
+    """
+    return _runtime.call("freeair_belt_tension_from_deflection")((force_n, span_m, deflection_m, stiffness_n, belt_m,))
+
+
+def belt_deflection_force_by_rule(*, static_n, span_m, constant_n, belt_m):
+    """Force that deflects a belt by a sixty-fourth of its span, by the trade's formula.
+
+    Model: F = (T0 + Y L / L_b) / 16, Y a constant of the belt section (its stiffness over 2048).
+
+    Arguments:
+        static_n: Static tension. [N] Range [0;10000000].
+        span_m: Free span. [m] Range [0.001;1000].
+        constant_n: Constant Y of the section, from the belt maker. [N] Range [0;1000000].
+        belt_m: Length of the whole belt. [m] Range [0.001;2000].
+
+    Returns:
+        force_n: Force. [N]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Isolate, lock out and tag out before touching the machine.
+
+    Caution: Never run with the guard off; belts and flywheels seize hands.
+
+    Source: RMA/ARPM IP-20, deflection force, from memory
+    """
+    return _runtime.call("freeair_belt_deflection_force_by_rule")((static_n, span_m, constant_n, belt_m,))
+
+
+def belt_span_frequency(*, static_n, mass_kg_m, span_m):
+    """Frequency of a span that is plucked.
+
+    Model: f = sqrt(T0 / m) / (2 L), the first mode of a string at rest.
+
+    Arguments:
+        static_n: Static tension. [N] Range [0;10000000].
+        mass_kg_m: Mass of the belt for each metre. [kg/m] Range [0.0001;100].
+        span_m: Free span. [m] Range [0.001;1000].
+
+    Returns:
+        frequency_hz: Frequency. [Hz]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: vibrating string, as in belt makers' notes, T = 4 m L^2 f^2
+    """
+    return _runtime.call("freeair_belt_span_frequency")((static_n, mass_kg_m, span_m,))
+
+
+def belt_tension_from_frequency(*, frequency_hz, mass_kg_m, span_m):
+    """Static tension of a span from its frequency.
+
+    Model: T0 = 4 m L^2 f^2. Bending stiffness makes a short thick belt read high.
+
+    Arguments:
+        frequency_hz: Frequency of the plucked span, machine at rest and locked out. [Hz] Range
+            [0;10000].
+        mass_kg_m: Mass of the belt for each metre. [kg/m] Range [0.0001;100].
+        span_m: Free span. [m] Range [0.001;1000].
+
+    Returns:
+        static_n: Static tension. [N]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Isolate, lock out and tag out before touching the machine.
+
+    Caution: Never run with the guard off; belts and flywheels seize hands.
+
+    Source: vibrating string, as in belt makers' notes, T = 4 m L^2 f^2
+    """
+    return _runtime.call("freeair_belt_tension_from_frequency")((frequency_hz, mass_kg_m, span_m,))
+
+
 def machine_complete(*, machine):
     """Fills every field that is not given with its default.
 
@@ -1503,6 +3331,14 @@ def fault_name(*, fault):
 
 
 __all__ = [
+    "BeltSlipResult",
+    "BeltTensionsFromPowerResult",
+    "CAPACITOR_RUN_10",
+    "CAPACITOR_RUN_15",
+    "CAPACITOR_RUN_5",
+    "CAPACITOR_RUN_6",
+    "CAPACITOR_START_20",
+    "CAPACITOR_START_23",
     "CAUTION_BLOWING",
     "CAUTION_BREATHING",
     "CAUTION_CAPACITOR",
@@ -1517,6 +3353,13 @@ __all__ = [
     "CAUTION_ROTATING",
     "CAUTION_STORED_ENERGY",
     "CAUTION_VESSEL",
+    "CapacitorBleederResult",
+    "CapacitorFromCurrentResult",
+    "CapacitorLimitsResult",
+    "CapacitorMotorPerformance",
+    "CapacitorMotorQuadratureResult",
+    "CapacitorMotorWindings",
+    "CapacitorVerdictResult",
     "CycleCardResult",
     "CycleResult",
     "ERR_DATA",
@@ -1559,6 +3402,32 @@ __all__ = [
     "MACHINE_V",
     "Machine",
     "MachineSite",
+    "MotorShaftPowerResult",
+    "NAMEPLATE_CODE_A",
+    "NAMEPLATE_CODE_B",
+    "NAMEPLATE_CODE_C",
+    "NAMEPLATE_CODE_D",
+    "NAMEPLATE_CODE_E",
+    "NAMEPLATE_CODE_F",
+    "NAMEPLATE_CODE_G",
+    "NAMEPLATE_CODE_H",
+    "NAMEPLATE_CODE_J",
+    "NAMEPLATE_CODE_K",
+    "NAMEPLATE_CODE_L",
+    "NAMEPLATE_CODE_M",
+    "NAMEPLATE_CODE_N",
+    "NAMEPLATE_CODE_P",
+    "NAMEPLATE_CODE_R",
+    "NAMEPLATE_CODE_S",
+    "NAMEPLATE_CODE_T",
+    "NAMEPLATE_CODE_U",
+    "NAMEPLATE_CODE_V",
+    "NAMEPLATE_IE1",
+    "NAMEPLATE_IE2",
+    "NAMEPLATE_IE3",
+    "NAMEPLATE_IE4",
+    "NameplateCodeBandResult",
+    "NameplateLockedRotorCurrentResult",
     "OK",
     "PARAMETER_ARRAY",
     "PARAMETER_LOWER_CLOSED",
@@ -1573,6 +3442,7 @@ __all__ = [
     "PredictionResult",
     "PredictionRun",
     "PredictionTimesResult",
+    "PulleyOpenWrapResult",
     "RATING_BORE",
     "RATING_CLEARANCE",
     "RATING_HEATING",
@@ -1593,12 +3463,17 @@ __all__ = [
     "RatingCompleteResult",
     "ReferenceConditionsResult",
     "ReferenceMassFlowFromVolumeFlowResult",
+    "SupplyStartingVoltageResult",
+    "SupplyVoltageAtLoadResult",
+    "SupplyVoltageVerdictResult",
     "TYPE_DOUBLE",
     "TYPE_INT32",
     "TYPE_SIZE",
     "TYPE_STRUCTURE",
     "TYPE_TEXT",
     "TYPE_UINT32",
+    "UnbalanceCurrentResult",
+    "UnbalanceVoltageResult",
     "VERDICT_CANNOT_TELL",
     "VERDICT_FAILS",
     "VERDICT_MEETS",
@@ -1613,6 +3488,32 @@ __all__ = [
     "atmosphere_pressure_from_altitude",
     "atmosphere_pressure_from_geometric",
     "atmosphere_temperature_from_altitude",
+    "belt_deflection_distance",
+    "belt_deflection_force",
+    "belt_deflection_force_by_rule",
+    "belt_power_from_static_tension",
+    "belt_power_from_tight_tension",
+    "belt_slip",
+    "belt_span_frequency",
+    "belt_tension_from_deflection",
+    "belt_tension_from_frequency",
+    "belt_tension_ratio",
+    "belt_tensions_from_power",
+    "capacitor_bleeder",
+    "capacitor_current",
+    "capacitor_discharge_time",
+    "capacitor_energy",
+    "capacitor_from_current",
+    "capacitor_limits",
+    "capacitor_motor_quadrature",
+    "capacitor_motor_run",
+    "capacitor_motor_slip",
+    "capacitor_motor_starting_torque_ratio",
+    "capacitor_parallel",
+    "capacitor_residual_voltage",
+    "capacitor_series",
+    "capacitor_uncertainty_from_meter",
+    "capacitor_verdict",
     "caution_name",
     "caution_text",
     "cycle_card",
@@ -1623,10 +3524,41 @@ __all__ = [
     "fault_name",
     "machine_complete",
     "machine_displacement",
+    "motor_line_current",
+    "motor_locked_rotor_current",
+    "motor_locked_rotor_torque",
+    "motor_poles_from_speed",
+    "motor_power_from_torque",
+    "motor_rotor_frequency",
+    "motor_shaft_power",
+    "motor_slip",
+    "motor_slip_at_supply",
+    "motor_speed_from_slip",
+    "motor_synchronous_speed",
+    "motor_torque_at_slip",
+    "motor_torque_from_power",
+    "nameplate_code_band",
+    "nameplate_code_from_current",
+    "nameplate_efficiency",
+    "nameplate_full_load_current",
+    "nameplate_load_from_current",
+    "nameplate_load_from_speed",
+    "nameplate_locked_rotor_current",
     "prediction_leak_down",
     "prediction_level_off",
     "prediction_pumpup",
     "prediction_times",
+    "pulley_belt_speed",
+    "pulley_best_belt_speed",
+    "pulley_centre_from_crossed_length",
+    "pulley_centre_from_open_length",
+    "pulley_crossed_length",
+    "pulley_crossed_wrap",
+    "pulley_driven_speed",
+    "pulley_driver_diameter",
+    "pulley_open_length",
+    "pulley_open_wrap",
+    "pulley_span",
     "rating_complete",
     "reference_conditions",
     "reference_density",
@@ -1641,6 +3573,19 @@ __all__ = [
     "reference_volume_flow_from_mass_flow",
     "status_name",
     "status_text",
+    "supply_combined_deviation",
+    "supply_deviation",
+    "supply_starting_voltage",
+    "supply_uncertainty_from_meter",
+    "supply_voltage_at_load",
+    "supply_voltage_drop",
+    "supply_voltage_verdict",
+    "unbalance_current",
+    "unbalance_derating",
+    "unbalance_factor",
+    "unbalance_single_phasing_current",
+    "unbalance_temperature_rise",
+    "unbalance_voltage",
     "units_absolute_from_gauge",
     "units_convert",
     "units_convert_difference",

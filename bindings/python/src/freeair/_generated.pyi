@@ -50,6 +50,35 @@ REFERENCE_STP: int
 VERDICT_CANNOT_TELL: int
 VERDICT_MEETS: int
 VERDICT_FAILS: int
+NAMEPLATE_CODE_A: int
+NAMEPLATE_CODE_B: int
+NAMEPLATE_CODE_C: int
+NAMEPLATE_CODE_D: int
+NAMEPLATE_CODE_E: int
+NAMEPLATE_CODE_F: int
+NAMEPLATE_CODE_G: int
+NAMEPLATE_CODE_H: int
+NAMEPLATE_CODE_J: int
+NAMEPLATE_CODE_K: int
+NAMEPLATE_CODE_L: int
+NAMEPLATE_CODE_M: int
+NAMEPLATE_CODE_N: int
+NAMEPLATE_CODE_P: int
+NAMEPLATE_CODE_R: int
+NAMEPLATE_CODE_S: int
+NAMEPLATE_CODE_T: int
+NAMEPLATE_CODE_U: int
+NAMEPLATE_CODE_V: int
+NAMEPLATE_IE1: int
+NAMEPLATE_IE2: int
+NAMEPLATE_IE3: int
+NAMEPLATE_IE4: int
+CAPACITOR_RUN_5: int
+CAPACITOR_RUN_6: int
+CAPACITOR_RUN_10: int
+CAPACITOR_RUN_15: int
+CAPACITOR_START_20: int
+CAPACITOR_START_23: int
 MACHINE_V: int
 MACHINE_SIDE_BY_SIDE: int
 FAULT_NONE: int
@@ -97,6 +126,28 @@ PARAMETER_ARRAY: int
 PARAMETER_OPTIONAL: int
 PARAMETER_LOWER_CLOSED: int
 PARAMETER_UPPER_CLOSED: int
+
+class CapacitorMotorWindings(Structure):
+    main_r_ohm: float
+    main_x_ohm: float
+    auxiliary_r_ohm: float
+    auxiliary_x_ohm: float
+    turns_ratio: float
+    rotor_r_ohm: float
+    rotor_x_ohm: float
+    magnetising_x_ohm: float
+    def __init__(self, *, main_r_ohm: float | None = ..., main_x_ohm: float | None = ..., auxiliary_r_ohm: float | None = ..., auxiliary_x_ohm: float | None = ..., turns_ratio: float | None = ..., rotor_r_ohm: float | None = ..., rotor_x_ohm: float | None = ..., magnetising_x_ohm: float | None = ...) -> None: ...
+
+class CapacitorMotorPerformance(Structure):
+    torque_nm: float
+    mechanical_w: float
+    input_w: float
+    power_factor: float
+    line_a: float
+    main_a: float
+    auxiliary_a: float
+    capacitor_v: float
+    def __init__(self, *, torque_nm: float | None = ..., mechanical_w: float | None = ..., input_w: float | None = ..., power_factor: float | None = ..., line_a: float | None = ..., main_a: float | None = ..., auxiliary_a: float | None = ..., capacitor_v: float | None = ...) -> None: ...
 
 class Machine(Structure):
     speed_rev_s: float
@@ -388,6 +439,423 @@ def atmosphere_altitude_from_geometric(*, geometric_m: _Array) -> Any: ...
 def atmosphere_pressure_from_geometric(*, geometric_m: float) -> float: ...
 @overload
 def atmosphere_pressure_from_geometric(*, geometric_m: _Array) -> Any: ...
+
+@overload
+def supply_uncertainty_from_meter(*, reading_v: float, accuracy: float, counts: float, resolution_v: float) -> float: ...
+@overload
+def supply_uncertainty_from_meter(*, reading_v: _Array, accuracy: _Array, counts: _Array, resolution_v: _Array) -> Any: ...
+
+@overload
+def supply_deviation(*, measured_v: float, nameplate_v: float) -> float: ...
+@overload
+def supply_deviation(*, measured_v: _Array, nameplate_v: _Array) -> Any: ...
+
+class SupplyVoltageVerdictResult(NamedTuple):
+    verdict: int
+    probability: float
+
+@overload
+def supply_voltage_verdict(*, measured_v: float, uncertainty_v: float, nameplate_v: float, tolerance: float, confidence: float) -> SupplyVoltageVerdictResult: ...
+@overload
+def supply_voltage_verdict(*, measured_v: _Array, uncertainty_v: _Array, nameplate_v: _Array, tolerance: _Array, confidence: _Array) -> Any: ...
+
+@overload
+def supply_combined_deviation(*, voltage_deviation: float, frequency_deviation: float) -> float: ...
+@overload
+def supply_combined_deviation(*, voltage_deviation: _Array, frequency_deviation: _Array) -> Any: ...
+
+@overload
+def supply_voltage_drop(*, current_a: float, r_ohm: float, x_ohm: float, power_factor: float, phases: int) -> float: ...
+@overload
+def supply_voltage_drop(*, current_a: _Array, r_ohm: _Array, x_ohm: _Array, power_factor: _Array, phases: _Array) -> Any: ...
+
+class SupplyVoltageAtLoadResult(NamedTuple):
+    load_v: float
+    drop_v: float
+
+@overload
+def supply_voltage_at_load(*, source_v: float, current_a: float, r_ohm: float, x_ohm: float, power_factor: float, phases: int) -> SupplyVoltageAtLoadResult: ...
+@overload
+def supply_voltage_at_load(*, source_v: _Array, current_a: _Array, r_ohm: _Array, x_ohm: _Array, power_factor: _Array, phases: _Array) -> Any: ...
+
+class SupplyStartingVoltageResult(NamedTuple):
+    start_v: float
+    start_a: float
+
+@overload
+def supply_starting_voltage(*, source_v: float, nameplate_v: float, locked_rotor_a: float, power_factor: float, r_ohm: float, x_ohm: float, phases: int) -> SupplyStartingVoltageResult: ...
+@overload
+def supply_starting_voltage(*, source_v: _Array, nameplate_v: _Array, locked_rotor_a: _Array, power_factor: _Array, r_ohm: _Array, x_ohm: _Array, phases: _Array) -> Any: ...
+
+class UnbalanceVoltageResult(NamedTuple):
+    unbalance: float
+    mean_v: float
+
+@overload
+def unbalance_voltage(*, u12_v: float, u23_v: float, u31_v: float) -> UnbalanceVoltageResult: ...
+@overload
+def unbalance_voltage(*, u12_v: _Array, u23_v: _Array, u31_v: _Array) -> Any: ...
+
+class UnbalanceCurrentResult(NamedTuple):
+    unbalance: float
+    mean_a: float
+
+@overload
+def unbalance_current(*, i1_a: float, i2_a: float, i3_a: float) -> UnbalanceCurrentResult: ...
+@overload
+def unbalance_current(*, i1_a: _Array, i2_a: _Array, i3_a: _Array) -> Any: ...
+
+@overload
+def unbalance_factor(*, u12_v: float, u23_v: float, u31_v: float) -> float: ...
+@overload
+def unbalance_factor(*, u12_v: _Array, u23_v: _Array, u31_v: _Array) -> Any: ...
+
+@overload
+def unbalance_derating(*, unbalance: float) -> float: ...
+@overload
+def unbalance_derating(*, unbalance: _Array) -> Any: ...
+
+@overload
+def unbalance_temperature_rise(*, rise_k: float, unbalance: float) -> float: ...
+@overload
+def unbalance_temperature_rise(*, rise_k: _Array, unbalance: _Array) -> Any: ...
+
+@overload
+def unbalance_single_phasing_current(*, balanced_a: float, balanced_power_factor: float, single_power_factor: float) -> float: ...
+@overload
+def unbalance_single_phasing_current(*, balanced_a: _Array, balanced_power_factor: _Array, single_power_factor: _Array) -> Any: ...
+
+@overload
+def motor_synchronous_speed(*, frequency_hz: float, poles: int) -> float: ...
+@overload
+def motor_synchronous_speed(*, frequency_hz: _Array, poles: _Array) -> Any: ...
+
+@overload
+def motor_poles_from_speed(*, frequency_hz: float, speed_rev_s: float) -> int: ...
+@overload
+def motor_poles_from_speed(*, frequency_hz: _Array, speed_rev_s: _Array) -> Any: ...
+
+@overload
+def motor_slip(*, frequency_hz: float, poles: int, speed_rev_s: float) -> float: ...
+@overload
+def motor_slip(*, frequency_hz: _Array, poles: _Array, speed_rev_s: _Array) -> Any: ...
+
+@overload
+def motor_speed_from_slip(*, frequency_hz: float, poles: int, slip: float) -> float: ...
+@overload
+def motor_speed_from_slip(*, frequency_hz: _Array, poles: _Array, slip: _Array) -> Any: ...
+
+@overload
+def motor_rotor_frequency(*, frequency_hz: float, slip: float) -> float: ...
+@overload
+def motor_rotor_frequency(*, frequency_hz: _Array, slip: _Array) -> Any: ...
+
+@overload
+def motor_slip_at_supply(*, slip: float, voltage_ratio: float, frequency_ratio: float, torque_ratio: float) -> float: ...
+@overload
+def motor_slip_at_supply(*, slip: _Array, voltage_ratio: _Array, frequency_ratio: _Array, torque_ratio: _Array) -> Any: ...
+
+@overload
+def motor_torque_from_power(*, power_w: float, speed_rev_s: float) -> float: ...
+@overload
+def motor_torque_from_power(*, power_w: _Array, speed_rev_s: _Array) -> Any: ...
+
+@overload
+def motor_power_from_torque(*, torque_nm: float, speed_rev_s: float) -> float: ...
+@overload
+def motor_power_from_torque(*, torque_nm: _Array, speed_rev_s: _Array) -> Any: ...
+
+@overload
+def motor_torque_at_slip(*, breakdown_nm: float, breakdown_slip: float, slip: float) -> float: ...
+@overload
+def motor_torque_at_slip(*, breakdown_nm: _Array, breakdown_slip: _Array, slip: _Array) -> Any: ...
+
+@overload
+def motor_locked_rotor_torque(*, torque_nm: float, voltage_ratio: float, frequency_ratio: float) -> float: ...
+@overload
+def motor_locked_rotor_torque(*, torque_nm: _Array, voltage_ratio: _Array, frequency_ratio: _Array) -> Any: ...
+
+@overload
+def motor_locked_rotor_current(*, current_a: float, voltage_ratio: float, frequency_ratio: float) -> float: ...
+@overload
+def motor_locked_rotor_current(*, current_a: _Array, voltage_ratio: _Array, frequency_ratio: _Array) -> Any: ...
+
+class MotorShaftPowerResult(NamedTuple):
+    shaft_w: float
+    input_w: float
+
+@overload
+def motor_shaft_power(*, voltage_v: float, current_a: float, power_factor: float, efficiency: float, phases: int) -> MotorShaftPowerResult: ...
+@overload
+def motor_shaft_power(*, voltage_v: _Array, current_a: _Array, power_factor: _Array, efficiency: _Array, phases: _Array) -> Any: ...
+
+@overload
+def motor_line_current(*, shaft_w: float, voltage_v: float, power_factor: float, efficiency: float, phases: int) -> float: ...
+@overload
+def motor_line_current(*, shaft_w: _Array, voltage_v: _Array, power_factor: _Array, efficiency: _Array, phases: _Array) -> Any: ...
+
+@overload
+def nameplate_efficiency(*, efficiency_class: int, poles: int, rated_w: float) -> float: ...
+@overload
+def nameplate_efficiency(*, efficiency_class: _Array, poles: _Array, rated_w: _Array) -> Any: ...
+
+class NameplateCodeBandResult(NamedTuple):
+    lower: float
+    upper: float
+
+@overload
+def nameplate_code_band(*, code: int) -> NameplateCodeBandResult: ...
+@overload
+def nameplate_code_band(*, code: _Array) -> Any: ...
+
+@overload
+def nameplate_code_from_current(*, locked_rotor_a: float, voltage_v: float, rated_w: float, phases: int) -> int: ...
+@overload
+def nameplate_code_from_current(*, locked_rotor_a: _Array, voltage_v: _Array, rated_w: _Array, phases: _Array) -> Any: ...
+
+class NameplateLockedRotorCurrentResult(NamedTuple):
+    lower_a: float
+    upper_a: float
+
+@overload
+def nameplate_locked_rotor_current(*, code: int, rated_w: float, voltage_v: float, phases: int) -> NameplateLockedRotorCurrentResult: ...
+@overload
+def nameplate_locked_rotor_current(*, code: _Array, rated_w: _Array, voltage_v: _Array, phases: _Array) -> Any: ...
+
+@overload
+def nameplate_full_load_current(*, rated_w: float, voltage_v: float, phases: int) -> float: ...
+@overload
+def nameplate_full_load_current(*, rated_w: _Array, voltage_v: _Array, phases: _Array) -> Any: ...
+
+@overload
+def nameplate_load_from_current(*, current_a: float, nameplate_a: float, voltage_v: float, nameplate_v: float) -> float: ...
+@overload
+def nameplate_load_from_current(*, current_a: _Array, nameplate_a: _Array, voltage_v: _Array, nameplate_v: _Array) -> Any: ...
+
+@overload
+def nameplate_load_from_speed(*, speed_rev_s: float, synchronous_rev_s: float, nameplate_rev_s: float, voltage_ratio: float) -> float: ...
+@overload
+def nameplate_load_from_speed(*, speed_rev_s: _Array, synchronous_rev_s: _Array, nameplate_rev_s: _Array, voltage_ratio: _Array) -> Any: ...
+
+@overload
+def capacitor_current(*, capacitance_f: float, voltage_v: float, frequency_hz: float) -> float: ...
+@overload
+def capacitor_current(*, capacitance_f: _Array, voltage_v: _Array, frequency_hz: _Array) -> Any: ...
+
+class CapacitorFromCurrentResult(NamedTuple):
+    capacitance_f: float
+    uncertainty_f: float
+
+@overload
+def capacitor_from_current(*, current_a: float, current_uncertainty_a: float, voltage_v: float, voltage_uncertainty_v: float, frequency_hz: float) -> CapacitorFromCurrentResult: ...
+@overload
+def capacitor_from_current(*, current_a: _Array, current_uncertainty_a: _Array, voltage_v: _Array, voltage_uncertainty_v: _Array, frequency_hz: _Array) -> Any: ...
+
+@overload
+def capacitor_uncertainty_from_meter(*, reading_f: float, accuracy: float, counts: float, resolution_f: float) -> float: ...
+@overload
+def capacitor_uncertainty_from_meter(*, reading_f: _Array, accuracy: _Array, counts: _Array, resolution_f: _Array) -> Any: ...
+
+class CapacitorLimitsResult(NamedTuple):
+    minimum_f: float
+    maximum_f: float
+
+@overload
+def capacitor_limits(*, rated_f: float, tolerance_class: int) -> CapacitorLimitsResult: ...
+@overload
+def capacitor_limits(*, rated_f: _Array, tolerance_class: _Array) -> Any: ...
+
+class CapacitorVerdictResult(NamedTuple):
+    verdict: int
+    probability_in: float
+    probability_low: float
+
+@overload
+def capacitor_verdict(*, measured_f: float, uncertainty_f: float, minimum_f: float, maximum_f: float, confidence: float) -> CapacitorVerdictResult: ...
+@overload
+def capacitor_verdict(*, measured_f: _Array, uncertainty_f: _Array, minimum_f: _Array, maximum_f: _Array, confidence: _Array) -> Any: ...
+
+@overload
+def capacitor_discharge_time(*, capacitance_f: float, r_ohm: float, start_v: float, safe_v: float) -> float: ...
+@overload
+def capacitor_discharge_time(*, capacitance_f: _Array, r_ohm: _Array, start_v: _Array, safe_v: _Array) -> Any: ...
+
+@overload
+def capacitor_residual_voltage(*, capacitance_f: float, r_ohm: float, start_v: float, time_s: float) -> float: ...
+@overload
+def capacitor_residual_voltage(*, capacitance_f: _Array, r_ohm: _Array, start_v: _Array, time_s: _Array) -> Any: ...
+
+class CapacitorBleederResult(NamedTuple):
+    r_ohm: float
+    power_w: float
+
+@overload
+def capacitor_bleeder(*, capacitance_f: float, start_v: float, safe_v: float, time_s: float) -> CapacitorBleederResult: ...
+@overload
+def capacitor_bleeder(*, capacitance_f: _Array, start_v: _Array, safe_v: _Array, time_s: _Array) -> Any: ...
+
+@overload
+def capacitor_energy(*, capacitance_f: float, voltage_v: float) -> float: ...
+@overload
+def capacitor_energy(*, capacitance_f: _Array, voltage_v: _Array) -> Any: ...
+
+@overload
+def capacitor_series(*, first_f: float, second_f: float) -> float: ...
+@overload
+def capacitor_series(*, first_f: _Array, second_f: _Array) -> Any: ...
+
+@overload
+def capacitor_parallel(*, first_f: float, second_f: float) -> float: ...
+@overload
+def capacitor_parallel(*, first_f: _Array, second_f: _Array) -> Any: ...
+
+class CapacitorMotorQuadratureResult(NamedTuple):
+    capacitance_f: float
+    reactance_ohm: float
+
+@overload
+def capacitor_motor_quadrature(*, main_r_ohm: float, main_x_ohm: float, auxiliary_r_ohm: float, auxiliary_x_ohm: float, frequency_hz: float) -> CapacitorMotorQuadratureResult: ...
+@overload
+def capacitor_motor_quadrature(*, main_r_ohm: _Array, main_x_ohm: _Array, auxiliary_r_ohm: _Array, auxiliary_x_ohm: _Array, frequency_hz: _Array) -> Any: ...
+
+@overload
+def capacitor_motor_starting_torque_ratio(*, main_r_ohm: float, main_x_ohm: float, auxiliary_r_ohm: float, auxiliary_x_ohm: float, frequency_hz: float, capacitance_f: float, rated_f: float) -> float: ...
+@overload
+def capacitor_motor_starting_torque_ratio(*, main_r_ohm: _Array, main_x_ohm: _Array, auxiliary_r_ohm: _Array, auxiliary_x_ohm: _Array, frequency_hz: _Array, capacitance_f: _Array, rated_f: _Array) -> Any: ...
+
+@overload
+def capacitor_motor_run(*, windings: CapacitorMotorWindings, voltage_v: float, frequency_hz: float, poles: int, capacitance_f: float, slip: float) -> CapacitorMotorPerformance: ...
+@overload
+def capacitor_motor_run(*, windings: CapacitorMotorWindings, voltage_v: _Array, frequency_hz: _Array, poles: _Array, capacitance_f: _Array, slip: _Array) -> Any: ...
+
+@overload
+def capacitor_motor_slip(*, windings: CapacitorMotorWindings, voltage_v: float, frequency_hz: float, poles: int, capacitance_f: float, torque_nm: float) -> float: ...
+@overload
+def capacitor_motor_slip(*, windings: CapacitorMotorWindings, voltage_v: _Array, frequency_hz: _Array, poles: _Array, capacitance_f: _Array, torque_nm: _Array) -> Any: ...
+
+@overload
+def pulley_driven_speed(*, driver_rev_s: float, driver_m: float, driven_m: float, slip: float) -> float: ...
+@overload
+def pulley_driven_speed(*, driver_rev_s: _Array, driver_m: _Array, driven_m: _Array, slip: _Array) -> Any: ...
+
+@overload
+def pulley_driver_diameter(*, driver_rev_s: float, driven_rev_s: float, driven_m: float, slip: float) -> float: ...
+@overload
+def pulley_driver_diameter(*, driver_rev_s: _Array, driven_rev_s: _Array, driven_m: _Array, slip: _Array) -> Any: ...
+
+@overload
+def pulley_belt_speed(*, diameter_m: float, speed_rev_s: float) -> float: ...
+@overload
+def pulley_belt_speed(*, diameter_m: _Array, speed_rev_s: _Array) -> Any: ...
+
+@overload
+def pulley_best_belt_speed(*, tight_n: float, mass_kg_m: float) -> float: ...
+@overload
+def pulley_best_belt_speed(*, tight_n: _Array, mass_kg_m: _Array) -> Any: ...
+
+@overload
+def pulley_open_length(*, first_m: float, second_m: float, centre_m: float) -> float: ...
+@overload
+def pulley_open_length(*, first_m: _Array, second_m: _Array, centre_m: _Array) -> Any: ...
+
+@overload
+def pulley_crossed_length(*, first_m: float, second_m: float, centre_m: float) -> float: ...
+@overload
+def pulley_crossed_length(*, first_m: _Array, second_m: _Array, centre_m: _Array) -> Any: ...
+
+@overload
+def pulley_centre_from_open_length(*, first_m: float, second_m: float, length_m: float) -> float: ...
+@overload
+def pulley_centre_from_open_length(*, first_m: _Array, second_m: _Array, length_m: _Array) -> Any: ...
+
+@overload
+def pulley_centre_from_crossed_length(*, first_m: float, second_m: float, length_m: float) -> float: ...
+@overload
+def pulley_centre_from_crossed_length(*, first_m: _Array, second_m: _Array, length_m: _Array) -> Any: ...
+
+class PulleyOpenWrapResult(NamedTuple):
+    smaller_rad: float
+    larger_rad: float
+
+@overload
+def pulley_open_wrap(*, first_m: float, second_m: float, centre_m: float) -> PulleyOpenWrapResult: ...
+@overload
+def pulley_open_wrap(*, first_m: _Array, second_m: _Array, centre_m: _Array) -> Any: ...
+
+@overload
+def pulley_crossed_wrap(*, first_m: float, second_m: float, centre_m: float) -> float: ...
+@overload
+def pulley_crossed_wrap(*, first_m: _Array, second_m: _Array, centre_m: _Array) -> Any: ...
+
+@overload
+def pulley_span(*, first_m: float, second_m: float, centre_m: float) -> float: ...
+@overload
+def pulley_span(*, first_m: _Array, second_m: _Array, centre_m: _Array) -> Any: ...
+
+class BeltSlipResult(NamedTuple):
+    slip: float
+    slip_uncertainty: float
+
+@overload
+def belt_slip(*, driver_rev_s: float, driver_uncertainty_rev_s: float, driven_rev_s: float, driven_uncertainty_rev_s: float, ratio: float, ratio_uncertainty: float) -> BeltSlipResult: ...
+@overload
+def belt_slip(*, driver_rev_s: _Array, driver_uncertainty_rev_s: _Array, driven_rev_s: _Array, driven_uncertainty_rev_s: _Array, ratio: _Array, ratio_uncertainty: _Array) -> Any: ...
+
+@overload
+def belt_tension_ratio(*, friction: float, wrap_rad: float, groove_rad: float) -> float: ...
+@overload
+def belt_tension_ratio(*, friction: _Array, wrap_rad: _Array, groove_rad: _Array) -> Any: ...
+
+class BeltTensionsFromPowerResult(NamedTuple):
+    tight_n: float
+    slack_n: float
+    static_n: float
+    centrifugal_n: float
+
+@overload
+def belt_tensions_from_power(*, power_w: float, belt_m_s: float, mass_kg_m: float, tension_ratio: float) -> BeltTensionsFromPowerResult: ...
+@overload
+def belt_tensions_from_power(*, power_w: _Array, belt_m_s: _Array, mass_kg_m: _Array, tension_ratio: _Array) -> Any: ...
+
+@overload
+def belt_power_from_tight_tension(*, tight_n: float, belt_m_s: float, mass_kg_m: float, tension_ratio: float) -> float: ...
+@overload
+def belt_power_from_tight_tension(*, tight_n: _Array, belt_m_s: _Array, mass_kg_m: _Array, tension_ratio: _Array) -> Any: ...
+
+@overload
+def belt_power_from_static_tension(*, static_n: float, belt_m_s: float, mass_kg_m: float, tension_ratio: float) -> float: ...
+@overload
+def belt_power_from_static_tension(*, static_n: _Array, belt_m_s: _Array, mass_kg_m: _Array, tension_ratio: _Array) -> Any: ...
+
+@overload
+def belt_deflection_distance(*, span_m: float) -> float: ...
+@overload
+def belt_deflection_distance(*, span_m: _Array) -> Any: ...
+
+@overload
+def belt_deflection_force(*, static_n: float, span_m: float, deflection_m: float, stiffness_n: float, belt_m: float) -> float: ...
+@overload
+def belt_deflection_force(*, static_n: _Array, span_m: _Array, deflection_m: _Array, stiffness_n: _Array, belt_m: _Array) -> Any: ...
+
+@overload
+def belt_tension_from_deflection(*, force_n: float, span_m: float, deflection_m: float, stiffness_n: float, belt_m: float) -> float: ...
+@overload
+def belt_tension_from_deflection(*, force_n: _Array, span_m: _Array, deflection_m: _Array, stiffness_n: _Array, belt_m: _Array) -> Any: ...
+
+@overload
+def belt_deflection_force_by_rule(*, static_n: float, span_m: float, constant_n: float, belt_m: float) -> float: ...
+@overload
+def belt_deflection_force_by_rule(*, static_n: _Array, span_m: _Array, constant_n: _Array, belt_m: _Array) -> Any: ...
+
+@overload
+def belt_span_frequency(*, static_n: float, mass_kg_m: float, span_m: float) -> float: ...
+@overload
+def belt_span_frequency(*, static_n: _Array, mass_kg_m: _Array, span_m: _Array) -> Any: ...
+
+@overload
+def belt_tension_from_frequency(*, frequency_hz: float, mass_kg_m: float, span_m: float) -> float: ...
+@overload
+def belt_tension_from_frequency(*, frequency_hz: _Array, mass_kg_m: _Array, span_m: _Array) -> Any: ...
 
 def machine_complete(*, machine: Machine) -> Machine: ...
 
