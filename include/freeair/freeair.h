@@ -36,6 +36,15 @@
 #include <freeair/capacitor_motor.h>
 #include <freeair/pulley.h>
 #include <freeair/belt.h>
+#include <freeair/flow.h>
+#include <freeair/nozzle.h>
+#include <freeair/conductance.h>
+#include <freeair/coefficient.h>
+#include <freeair/safety.h>
+#include <freeair/receiver.h>
+#include <freeair/blowdown.h>
+#include <freeair/vessel.h>
+#include <freeair/leakage.h>
 #include <freeair/machine.h>
 #include <freeair/fault.h>
 #include <freeair/cycle.h>

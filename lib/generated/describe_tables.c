@@ -8,6 +8,7 @@
 
 static const freeair_structure structure_freeair_capacitor_motor_windings;
 static const freeair_structure structure_freeair_capacitor_motor_performance;
+static const freeair_structure structure_freeair_blowdown_vessel;
 static const freeair_structure structure_freeair_machine;
 static const freeair_structure structure_freeair_machine_site;
 static const freeair_structure structure_freeair_cycle_result;
@@ -49,6 +50,24 @@ static const freeair_capacitor_motor_performance initial_freeair_capacitor_motor
 
 static const freeair_structure structure_freeair_capacitor_motor_performance = {
     "freeair_capacitor_motor_performance", fields_freeair_capacitor_motor_performance, &initial_freeair_capacitor_motor_performance, sizeof(freeair_capacitor_motor_performance), 72u, 10u};
+
+static const freeair_parameter fields_freeair_blowdown_vessel[] = {
+    {"struct_size", "Bytes of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Zero.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"v_m3", "Volume of the vessel.", "m3", "[1e-9;1e6]", "", "", NULL, 1e-09, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 8u, sizeof(double), -1, -1},
+    {"area_m2", "Effective area, discharge coefficient times area.", "m2", "[1e-15;10]", "", "", NULL, 1e-15, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 16u, sizeof(double), -1, -1},
+    {"p_vessel_pa", "Pressure in the vessel at the start, absolute.", "Pa", "[0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 24u, sizeof(double), -1, -1},
+    {"p_line_pa", "Constant pressure beyond the orifice, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 32u, sizeof(double), -1, -1},
+    {"t_k", "Temperature before the orifice at the start: of the vessel, or of the line that fills it.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 40u, sizeof(double), -1, -1},
+    {"exponent", "Exponent of the change of state in the vessel, 1 to k.", "1", "[1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 48u, sizeof(double), -1, -1},
+    {"k", "Heat-capacity ratio.", "1", "(1;2]", "1.4", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 56u, sizeof(double), -1, -1},
+    {"r_j_kg_k", "Gas constant.", "J/(kg K)", "[10;10000]", "287.05287", "", NULL, 10.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 64u, sizeof(double), -1, -1},
+};
+
+static const freeair_blowdown_vessel initial_freeair_blowdown_vessel = FREEAIR_BLOWDOWN_VESSEL_INIT;
+
+static const freeair_structure structure_freeair_blowdown_vessel = {
+    "freeair_blowdown_vessel", fields_freeair_blowdown_vessel, &initial_freeair_blowdown_vessel, sizeof(freeair_blowdown_vessel), 72u, 10u};
 
 static const freeair_parameter fields_freeair_machine[] = {
     {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
@@ -3026,6 +3045,2111 @@ static const freeair_parameter parameters_freeair_belt_tension_from_frequency[] 
 
 static const int32_t statuses_freeair_belt_tension_from_frequency[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
 
+static void loop_freeair_flow_critical_pressure_ratio(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_flow_critical_pressure_ratio(*(double *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_flow_critical_pressure_ratio[] = {
+    {"k", "Heat-capacity ratio.", "1", "(1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"ratio", "Critical pressure ratio.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_flow_critical_pressure_ratio[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_flow_critical_coefficient(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_flow_critical_coefficient(*(double *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_flow_critical_coefficient[] = {
+    {"k", "Heat-capacity ratio.", "1", "(1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"coefficient", "Critical flow coefficient.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_flow_critical_coefficient[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_flow_mass_flow(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_flow_mass_flow(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_flow_mass_flow[] = {
+    {"area_m2", "Effective area.", "m2", "(0;100]", "", "", NULL, 0.0, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Inlet pressure, absolute, stagnation.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Inlet temperature, stagnation.", "K", "[1;5000]", "", "", NULL, 1.0, 5000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Outlet pressure, absolute, not above p1_pa.", "Pa", "[0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"k", "Heat-capacity ratio.", "1", "(1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_j_kg_k", "Gas constant.", "J/(kg K)", "[10;10000]", "", "", NULL, 10.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mass_kg_s", "Mass flow.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_flow_mass_flow[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_flow_area_from_mass_flow(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_flow_area_from_mass_flow(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_flow_area_from_mass_flow[] = {
+    {"mass_kg_s", "Mass flow.", "kg/s", "(0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Inlet pressure, absolute, stagnation.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Inlet temperature, stagnation.", "K", "[1;5000]", "", "", NULL, 1.0, 5000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Outlet pressure, absolute, below p1_pa.", "Pa", "[0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"k", "Heat-capacity ratio.", "1", "(1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_j_kg_k", "Gas constant.", "J/(kg K)", "[10;10000]", "", "", NULL, 10.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"area_m2", "Effective area.", "m2", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_flow_area_from_mass_flow[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_flow_outlet_pressure_from_mass_flow(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_flow_outlet_pressure_from_mass_flow(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_flow_outlet_pressure_from_mass_flow[] = {
+    {"mass_kg_s", "Mass flow.", "kg/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"area_m2", "Effective area.", "m2", "[1e-15;100]", "", "", NULL, 1e-15, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Inlet pressure, absolute, stagnation.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Inlet temperature, stagnation.", "K", "[1;5000]", "", "", NULL, 1.0, 5000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"k", "Heat-capacity ratio.", "1", "(1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_j_kg_k", "Gas constant.", "J/(kg K)", "[10;10000]", "", "", NULL, 10.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Outlet pressure, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_flow_outlet_pressure_from_mass_flow[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_flow_inlet_pressure_from_mass_flow(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_flow_inlet_pressure_from_mass_flow(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_flow_inlet_pressure_from_mass_flow[] = {
+    {"mass_kg_s", "Mass flow.", "kg/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"area_m2", "Effective area.", "m2", "[1e-15;100]", "", "", NULL, 1e-15, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Inlet temperature, stagnation.", "K", "[1;5000]", "", "", NULL, 1.0, 5000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Outlet pressure, absolute.", "Pa", "[0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"k", "Heat-capacity ratio.", "1", "(1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_j_kg_k", "Gas constant.", "J/(kg K)", "[10;10000]", "", "", NULL, 10.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Inlet pressure, absolute, stagnation.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_flow_inlet_pressure_from_mass_flow[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_flow_isentropic_ratios(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_flow_isentropic_ratios(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_flow_isentropic_ratios[] = {
+    {"mach", "Mach number.", "1", "[1e-6;10]", "", "", NULL, 1e-06, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"k", "Heat-capacity ratio.", "1", "(1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"pressure_ratio", "Static over stagnation pressure, p/p0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"temperature_ratio", "Static over stagnation temperature, T/T0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"density_ratio", "Static over stagnation density.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"area_ratio", "Area over critical area, A/A*.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_flow_isentropic_ratios[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_flow_mach_from_pressure_ratio(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_flow_mach_from_pressure_ratio(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_flow_mach_from_pressure_ratio[] = {
+    {"pressure_ratio", "Static over stagnation pressure.", "1", "[1e-12;1]", "", "", NULL, 1e-12, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"k", "Heat-capacity ratio.", "1", "(1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mach", "Mach number.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_flow_mach_from_pressure_ratio[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_flow_mach_from_area_ratio(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_flow_mach_from_area_ratio(*(double *)(void *)a0, *(int32_t *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_flow_mach_from_area_ratio[] = {
+    {"area_ratio", "Area over critical area, A/A*.", "1", "[1;1e6]", "", "", NULL, 1.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"branch", "Subsonic or supersonic.", "1", "", "", "freeair_flow_branch", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"k", "Heat-capacity ratio.", "1", "(1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mach", "Mach number.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_flow_mach_from_area_ratio[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_nozzle_discharge_coefficient(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_nozzle_discharge_coefficient(*(int32_t *)(void *)a0, (double *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_nozzle_discharge_coefficient[] = {
+    {"opening", "Shape.", "1", "", "", "freeair_nozzle_opening", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"lowest", "Lowest coefficient observed.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"usual", "Coefficient to reckon with.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"highest", "Highest coefficient observed.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_nozzle_discharge_coefficient[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_nozzle_sharp_edged_coefficient(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_nozzle_sharp_edged_coefficient(*(double *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_nozzle_sharp_edged_coefficient[] = {
+    {"pressure_ratio", "Outlet over inlet pressure.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"coefficient", "Discharge coefficient for the isentropic formula of the topic flow.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_nozzle_sharp_edged_coefficient[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_nozzle_trade_flow(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_nozzle_trade_flow(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_nozzle_trade_flow[] = {
+    {"diameter_m", "Diameter of the hole.", "m", "(0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"coefficient", "Discharge coefficient; 1 in the printed table.", "1", "(0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Pressure before the hole, absolute.", "Pa", "(0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Temperature before the hole.", "K", "[1;5000]", "", "", NULL, 1.0, 5000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_atm_pa", "Barometric pressure.", "Pa", "(0;120000]", "", "", NULL, 0.0, 120000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"q_m3_s", "Free air, dry, at 14.7 psia and 70 F.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_nozzle_trade_flow[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_nozzle_meter_coefficient(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_nozzle_meter_coefficient(*(int32_t *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_nozzle_meter_coefficient[] = {
+    {"meter", "Kind of nozzle.", "1", "", "", "freeair_nozzle_meter", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"reynolds", "Reynolds number of the throat.", "1", "[1000;1e9]", "", "", NULL, 1000.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"coefficient", "Discharge coefficient.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_nozzle_meter_coefficient[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_nozzle_meter_mass_flow(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_nozzle_meter_mass_flow(*(int32_t *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, (double *)(void *)a7, (double *)(void *)a8, (double *)(void *)a9);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+  }
+}
+
+static const freeair_parameter parameters_freeair_nozzle_meter_mass_flow[] = {
+    {"meter", "Kind of nozzle.", "1", "", "", "freeair_nozzle_meter", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"diameter_m", "Throat diameter.", "m", "[1e-5;1]", "", "", NULL, 1e-05, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p0_pa", "Stagnation pressure before the nozzle, absolute.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t0_k", "Stagnation temperature before the nozzle.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"critical_coefficient", "Critical flow coefficient C* of the gas in that state.", "1", "[0.5;1]", "", "", NULL, 0.5, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_j_kg_k", "Gas constant.", "J/(kg K)", "[10;10000]", "", "", NULL, 10.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"viscosity_pas", "Dynamic viscosity in that state.", "Pa s", "[1e-6;0.001]", "", "", NULL, 1e-06, 0.001, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mass_kg_s", "Mass flow.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"reynolds", "Reynolds number of the throat.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"coefficient", "Discharge coefficient.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_nozzle_meter_mass_flow[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_NO_SOLUTION, FREEAIR_ERR_NO_CONVERGENCE};
+
+static void loop_freeair_conductance_flow(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_conductance_flow(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_conductance_flow[] = {
+    {"c_m3_s_pa", "Sonic conductance.", "m3/(s Pa)", "[1e-15;0.01]", "", "", NULL, 1e-15, 0.01, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"b", "Critical back-pressure ratio.", "1", "[0;0.99]", "", "", NULL, 0.0, 0.99, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"index", "Subsonic index; 0.5 where the data sheet has none.", "1", "[0.1;2]", "", "", NULL, 0.1, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Inlet pressure, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Inlet temperature.", "K", "[1;5000]", "", "", NULL, 1.0, 5000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Outlet pressure, absolute, not above p1_pa.", "Pa", "[0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mass_kg_s", "Mass flow.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"anr_m3_s", "Volume flow in the standard reference atmosphere (ANR).", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_conductance_flow[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_conductance_from_flow(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_conductance_from_flow(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_conductance_from_flow[] = {
+    {"mass_kg_s", "Mass flow.", "kg/s", "(0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"b", "Critical back-pressure ratio.", "1", "[0;0.99]", "", "", NULL, 0.0, 0.99, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"index", "Subsonic index; 0.5 where unknown.", "1", "[0.1;2]", "", "", NULL, 0.1, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Inlet pressure, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Inlet temperature.", "K", "[1;5000]", "", "", NULL, 1.0, 5000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Outlet pressure, absolute, below p1_pa.", "Pa", "[0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"c_m3_s_pa", "Sonic conductance.", "m3/(s Pa)", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_conductance_from_flow[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_conductance_outlet_pressure(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_conductance_outlet_pressure(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_conductance_outlet_pressure[] = {
+    {"mass_kg_s", "Mass flow.", "kg/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"c_m3_s_pa", "Sonic conductance.", "m3/(s Pa)", "[1e-15;0.01]", "", "", NULL, 1e-15, 0.01, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"b", "Critical back-pressure ratio.", "1", "[0;0.99]", "", "", NULL, 0.0, 0.99, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"index", "Subsonic index.", "1", "[0.1;2]", "", "", NULL, 0.1, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Inlet pressure, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Inlet temperature.", "K", "[1;5000]", "", "", NULL, 1.0, 5000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Outlet pressure, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_conductance_outlet_pressure[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_conductance_series(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_conductance_series((const double *)(void *)a0, (const double *)(void *)a1, *(size_t *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_conductance_series[] = {
+    {"c_m3_s_pa", "Sonic conductances.", "m3/(s Pa)", "[1e-15;0.01]", "", "", NULL, 1e-15, 0.01, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"b", "Critical back-pressure ratios.", "1", "[0;0.99]", "", "", NULL, 0.0, 0.99, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"n", "Number of components.", "1", "[1;10000]", "", "", NULL, 1.0, 10000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"c_total_m3_s_pa", "Sonic conductance of the whole.", "m3/(s Pa)", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"b_total", "Critical back-pressure ratio of the whole.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_conductance_series[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_conductance_parallel(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_conductance_parallel((const double *)(void *)a0, (const double *)(void *)a1, *(size_t *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_conductance_parallel[] = {
+    {"c_m3_s_pa", "Sonic conductances.", "m3/(s Pa)", "[1e-15;0.01]", "", "", NULL, 1e-15, 0.01, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"b", "Critical back-pressure ratios.", "1", "[0;0.99]", "", "", NULL, 0.0, 0.99, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"n", "Number of components.", "1", "[1;10000]", "", "", NULL, 1.0, 10000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"c_total_m3_s_pa", "Sonic conductance of the whole.", "m3/(s Pa)", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"b_total", "Critical back-pressure ratio of the whole.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_conductance_parallel[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_conductance_from_area(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_conductance_from_area(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_conductance_from_area[] = {
+    {"area_m2", "Effective area.", "m2", "(0;100]", "", "", NULL, 0.0, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"k", "Heat-capacity ratio.", "1", "(1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_j_kg_k", "Gas constant.", "J/(kg K)", "[10;10000]", "", "", NULL, 10.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"c_m3_s_pa", "Sonic conductance.", "m3/(s Pa)", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_conductance_from_area[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_conductance_area(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_conductance_area(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_conductance_area[] = {
+    {"c_m3_s_pa", "Sonic conductance.", "m3/(s Pa)", "(0;0.01]", "", "", NULL, 0.0, 0.01, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"k", "Heat-capacity ratio.", "1", "(1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_j_kg_k", "Gas constant.", "J/(kg K)", "[10;10000]", "", "", NULL, 10.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"area_m2", "Effective area.", "m2", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_conductance_area[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_coefficient_kv_from_cv(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_coefficient_kv_from_cv(*(double *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_coefficient_kv_from_cv[] = {
+    {"cv", "Flow coefficient Cv.", "1", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"kv", "Flow coefficient Kv.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_coefficient_kv_from_cv[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_coefficient_cv_from_kv(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_coefficient_cv_from_kv(*(double *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_coefficient_cv_from_kv[] = {
+    {"kv", "Flow coefficient Kv.", "1", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"cv", "Flow coefficient Cv.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_coefficient_cv_from_kv[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_coefficient_conductance_from_kv(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_coefficient_conductance_from_kv(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_coefficient_conductance_from_kv[] = {
+    {"kv", "Flow coefficient Kv.", "1", "[1e-9;1e6]", "", "", NULL, 1e-09, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"x_t", "Pressure drop ratio factor xT, 0.7 for a globe valve.", "1", "[0.02;1.1]", "", "", NULL, 0.02, 1.1, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"c_m3_s_pa", "Sonic conductance.", "m3/(s Pa)", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"b", "Critical back-pressure ratio.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_coefficient_conductance_from_kv[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_coefficient_kv_from_conductance(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_coefficient_kv_from_conductance(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_coefficient_kv_from_conductance[] = {
+    {"c_m3_s_pa", "Sonic conductance.", "m3/(s Pa)", "[1e-15;0.01]", "", "", NULL, 1e-15, 0.01, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"b", "Critical back-pressure ratio.", "1", "[0;0.98]", "", "", NULL, 0.0, 0.98, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"kv", "Flow coefficient Kv.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"x_t", "Pressure drop ratio factor xT.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_coefficient_kv_from_conductance[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_coefficient_air_flow_from_cv(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_coefficient_air_flow_from_cv(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_coefficient_air_flow_from_cv[] = {
+    {"cv", "Flow coefficient Cv.", "1", "(0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Inlet pressure, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Inlet temperature.", "K", "[1;5000]", "", "", NULL, 1.0, 5000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Outlet pressure, absolute, not above p1_pa.", "Pa", "[0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"q_m3_s", "Volume flow at 14.7 psia and 68 F.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_coefficient_air_flow_from_cv[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_coefficient_cv_from_air_flow(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_coefficient_cv_from_air_flow(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_coefficient_cv_from_air_flow[] = {
+    {"q_m3_s", "Volume flow at 14.7 psia and 68 F.", "m3/s", "(0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Inlet pressure, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Inlet temperature.", "K", "[1;5000]", "", "", NULL, 1.0, 5000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Outlet pressure, absolute, below p1_pa.", "Pa", "[0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"cv", "Flow coefficient Cv.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_coefficient_cv_from_air_flow[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_safety_burn_threshold(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_safety_burn_threshold(*(double *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_safety_burn_threshold[] = {
+    {"contact_s", "Time of contact.", "s", "[1;1e6]", "", "", NULL, 1.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature of the surface.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_safety_burn_threshold[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_safety_cleaning_pressure(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_safety_cleaning_pressure(*(double *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_safety_cleaning_pressure[] = {
+    {"p_atm_pa", "Barometric pressure.", "Pa", "[1000;120000]", "", "", NULL, 1000.0, 120000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_pa", "Limit, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_safety_cleaning_pressure[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_safety_stored_energy_hazard(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_safety_stored_energy_hazard(*(double *)(void *)a0, (int32_t *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_safety_stored_energy_hazard[] = {
+    {"energy_j", "Stored energy, isentropic.", "J", "[0;1e15]", "", "", NULL, 0.0, 1000000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"hazard", "Class.", "1", "", "", "freeair_safety_hazard", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_safety_stored_energy_hazard[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_receiver_volume_from_event(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_receiver_volume_from_event(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_receiver_volume_from_event[] = {
+    {"shortfall_m3_s", "Demand less supply during the event, free air.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"duration_s", "Duration of the event.", "s", "[0;1e7]", "", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_high_pa", "Upper pressure of the band, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_low_pa", "Lower pressure of the band, absolute, below p_high_pa.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature of the air in the receiver.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_ref_pa", "Reference pressure of the free air.", "Pa", "[1000;1e6]", "", "", NULL, 1000.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_ref_k", "Reference temperature of the free air.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"v_m3", "Volume of receiver and piping.", "m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_receiver_volume_from_event[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_receiver_volume_from_starts(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_receiver_volume_from_starts(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_receiver_volume_from_starts[] = {
+    {"supply_m3_s", "Free air delivery while the compressor runs.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"starts_hz", "Permitted starts a second; an hourly number over 3600.", "Hz", "[1e-9;10]", "", "", NULL, 1e-09, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_high_pa", "Upper pressure of the band, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_low_pa", "Lower pressure of the band, absolute, below p_high_pa.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature of the air in the receiver.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_ref_pa", "Reference pressure of the free air.", "Pa", "[1000;1e6]", "", "", NULL, 1000.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_ref_k", "Reference temperature of the free air.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"v_m3", "Volume of receiver and piping.", "m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_receiver_volume_from_starts[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_receiver_cycle(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  char *a10 = args[10];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_receiver_cycle(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, *(double *)(void *)a7, (double *)(void *)a8, (double *)(void *)a9, (double *)(void *)a10);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+    a10 += steps[10];
+  }
+}
+
+static const freeair_parameter parameters_freeair_receiver_cycle[] = {
+    {"v_m3", "Volume of receiver and piping.", "m3", "[1e-6;1e6]", "", "", NULL, 1e-06, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"supply_m3_s", "Free air delivery while the compressor runs.", "m3/s", "(0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"demand_m3_s", "Demand with leaks, free air, below the supply.", "m3/s", "[1e-12;1e4]", "", "", NULL, 1e-12, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_high_pa", "Upper pressure of the band, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_low_pa", "Lower pressure of the band, absolute, below p_high_pa.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature of the air in the receiver.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_ref_pa", "Reference pressure of the free air.", "Pa", "[1000;1e6]", "", "", NULL, 1000.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_ref_k", "Reference temperature of the free air.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"run_s", "Time on load in a cycle.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"rest_s", "Time off load in a cycle.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"starts_hz", "Starts a second; times 3600 an hour.", "Hz", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_receiver_cycle[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_receiver_starts_maximum(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_receiver_starts_maximum(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_receiver_starts_maximum[] = {
+    {"v_m3", "Volume of receiver and piping.", "m3", "[1e-6;1e6]", "", "", NULL, 1e-06, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"supply_m3_s", "Free air delivery while the compressor runs.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_high_pa", "Upper pressure of the band, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_low_pa", "Lower pressure of the band, absolute, below p_high_pa.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature of the air in the receiver.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_ref_pa", "Reference pressure of the free air.", "Pa", "[1000;1e6]", "", "", NULL, 1000.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_ref_k", "Reference temperature of the free air.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"starts_hz", "Starts a second; times 3600 an hour.", "Hz", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_receiver_starts_maximum[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_receiver_usable_air(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_receiver_usable_air(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_receiver_usable_air[] = {
+    {"v_m3", "Volume of receiver and piping.", "m3", "[1e-6;1e6]", "", "", NULL, 1e-06, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_high_pa", "Upper pressure of the band, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_low_pa", "Lower pressure of the band, absolute, below p_high_pa.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature of the air in the receiver.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_ref_pa", "Reference pressure of the free air.", "Pa", "[1000;1e6]", "", "", NULL, 1000.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_ref_k", "Reference temperature of the free air.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"air_m3", "Volume of free air.", "m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_receiver_usable_air[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_receiver_pressure_after(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_receiver_pressure_after(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_receiver_pressure_after[] = {
+    {"v_m3", "Volume of receiver and piping.", "m3", "[1e-6;1e6]", "", "", NULL, 1e-06, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Pressure at the start, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"net_m3_s", "Supply less demand, free air; negative when emptying.", "m3/s", "[-1e4;1e4]", "", "", NULL, -10000.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"duration_s", "Time.", "s", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature of the air in the receiver.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_ref_pa", "Reference pressure of the free air.", "Pa", "[1000;1e6]", "", "", NULL, 1000.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_ref_k", "Reference temperature of the free air.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure at the end, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_receiver_pressure_after[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_receiver_fill_time(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_receiver_fill_time(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_receiver_fill_time[] = {
+    {"v_m3", "Volume of receiver and piping.", "m3", "[1e-6;1e6]", "", "", NULL, 1e-06, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Pressure at the start, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure at the end, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"net_m3_s", "Supply less demand, free air.", "m3/s", "[-1e4;1e4]", "", "", NULL, -10000.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature of the air in the receiver.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_ref_pa", "Reference pressure of the free air.", "Pa", "[1000;1e6]", "", "", NULL, 1000.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_ref_k", "Reference temperature of the free air.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"time_s", "Time.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_receiver_fill_time[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION, FREEAIR_ERR_OVERFLOW};
+
+static void loop_freeair_receiver_free_air_from_pump_up(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_receiver_free_air_from_pump_up(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, *(double *)(void *)a7, (double *)(void *)a8);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+  }
+}
+
+static const freeair_parameter parameters_freeair_receiver_free_air_from_pump_up[] = {
+    {"v_m3", "Volume of receiver and piping.", "m3", "[1e-6;1e6]", "", "", NULL, 1e-06, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Pressure at the start, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Temperature of the air in the receiver at the start.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure at the end, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t2_k", "Temperature of the air in the receiver at the end.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"duration_s", "Time from start to end.", "s", "[1e-3;1e7]", "", "", NULL, 0.001, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_ref_pa", "Reference pressure of the free air.", "Pa", "[1000;1e6]", "", "", NULL, 1000.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_ref_k", "Reference temperature of the free air.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"q_m3_s", "Free air delivery.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_receiver_free_air_from_pump_up[] = {FREEAIR_OK, FREEAIR_WARN_INCONSISTENT, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_receiver_water_from_pump_up(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_receiver_water_from_pump_up(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_receiver_water_from_pump_up[] = {
+    {"v_m3", "Volume of receiver and piping.", "m3", "[1e-6;1e6]", "", "", NULL, 1e-06, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"expected_s", "Pump-up time of the drained receiver.", "s", "[1e-3;1e7]", "", "", NULL, 0.001, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"found_s", "Pump-up time found, between the same pressures.", "s", "[1e-3;1e7]", "", "", NULL, 0.001, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"water_m3", "Volume of water.", "m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_receiver_water_from_pump_up[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_blowdown_time(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_blowdown_time((const freeair_blowdown_vessel *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_blowdown_time[] = {
+    {"vessel", "Vessel, orifice and surroundings.", "", "", "", "", &structure_freeair_blowdown_vessel, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_blowdown_vessel), -1, -1},
+    {"p2_pa", "Pressure to reach, absolute, from p_line_pa to p_vessel_pa.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"time_s", "Time.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_blowdown_time[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION, FREEAIR_ERR_VERSION};
+
+static void loop_freeair_blowdown_pressure(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_blowdown_pressure((const freeair_blowdown_vessel *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_blowdown_pressure[] = {
+    {"vessel", "Vessel, orifice and surroundings.", "", "", "", "", &structure_freeair_blowdown_vessel, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_blowdown_vessel), -1, -1},
+    {"duration_s", "Time since the start.", "s", "[0;1e12]", "", "", NULL, 0.0, 1000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure in the vessel, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"t2_k", "Temperature in the vessel.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_blowdown_pressure[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_VERSION};
+
+static void loop_freeair_blowdown_fill_time(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_blowdown_fill_time((const freeair_blowdown_vessel *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_blowdown_fill_time[] = {
+    {"vessel", "Vessel, orifice and surroundings.", "", "", "", "", &structure_freeair_blowdown_vessel, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_blowdown_vessel), -1, -1},
+    {"p2_pa", "Pressure to reach, absolute, from p_vessel_pa to p_line_pa.", "Pa", "[0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"time_s", "Time.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_blowdown_fill_time[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION, FREEAIR_ERR_VERSION};
+
+static void loop_freeair_blowdown_fill_pressure(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_blowdown_fill_pressure((const freeair_blowdown_vessel *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_blowdown_fill_pressure[] = {
+    {"vessel", "Vessel, orifice and surroundings.", "", "", "", "", &structure_freeair_blowdown_vessel, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_blowdown_vessel), -1, -1},
+    {"duration_s", "Time since the start.", "s", "[0;1e12]", "", "", NULL, 0.0, 1000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure in the vessel, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_blowdown_fill_pressure[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_VERSION};
+
+static void loop_freeair_blowdown_fill_temperature(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_blowdown_fill_temperature(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_blowdown_fill_temperature[] = {
+    {"p1_pa", "Pressure in the vessel at the start, absolute.", "Pa", "[0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Temperature in the vessel at the start.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure at the end, absolute, not below p1_pa.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_line_k", "Temperature of the air that enters.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"k", "Heat-capacity ratio.", "1", "(1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t2_k", "Temperature in the vessel at the end.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_blowdown_fill_temperature[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_blowdown_evacuation_time(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_blowdown_evacuation_time(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_blowdown_evacuation_time[] = {
+    {"v_m3", "Volume of the vessel.", "m3", "[1e-9;1e6]", "", "", NULL, 1e-09, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"speed_m3_s", "Intake volume flow of the pump.", "m3/s", "[1e-9;1e4]", "", "", NULL, 1e-09, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Pressure at the start, absolute.", "Pa", "[1e-6;1e8]", "", "", NULL, 1e-06, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure at the end, absolute, not above p1_pa.", "Pa", "[1e-6;1e8]", "", "", NULL, 1e-06, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_ultimate_pa", "Ultimate pressure, absolute.", "Pa", "[0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"time_s", "Time.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_blowdown_evacuation_time[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_vessel_stored_energy(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_vessel_stored_energy(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_vessel_stored_energy[] = {
+    {"p_pa", "Pressure in the vessel, absolute, not below p_atm_pa.", "Pa", "[1;1e9]", "", "", NULL, 1.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_atm_pa", "Barometric pressure.", "Pa", "[1000;120000]", "", "", NULL, 1000.0, 120000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"v_m3", "Volume of the vessel.", "m3", "[1e-9;1e6]", "", "", NULL, 1e-09, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"k", "Heat-capacity ratio.", "1", "(1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"brode_j", "Brode energy.", "J", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"isentropic_j", "Work of isentropic expansion.", "J", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"isothermal_j", "Work of isothermal expansion.", "J", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"available_j", "Available work of isothermal expansion.", "J", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_vessel_stored_energy[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_vessel_test_energy(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_vessel_test_energy(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_vessel_test_energy[] = {
+    {"p_pa", "Pressure in the vessel, absolute, not below p_atm_pa.", "Pa", "[1;1e9]", "", "", NULL, 1.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_atm_pa", "Barometric pressure.", "Pa", "[1000;120000]", "", "", NULL, 1000.0, 120000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"v_m3", "Volume of the vessel.", "m3", "[1e-9;1e6]", "", "", NULL, 1e-09, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"energy_j", "Stored energy.", "J", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"tnt_kg", "Equivalent mass of TNT.", "kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_vessel_test_energy[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_vessel_tnt_equivalent(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_vessel_tnt_equivalent(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_vessel_tnt_equivalent[] = {
+    {"energy_j", "Energy.", "J", "[0;1e15]", "", "", NULL, 0.0, 1000000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"tnt_j_kg", "Specific energy of TNT.", "J/kg", "[1e6;1e7]", "", "", NULL, 1000000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"tnt_kg", "Equivalent mass of TNT.", "kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_vessel_tnt_equivalent[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_vessel_test_distance(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_vessel_test_distance(*(double *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_vessel_test_distance[] = {
+    {"energy_j", "Stored energy of the test.", "J", "[0;1e15]", "", "", NULL, 0.0, 1000000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"distance_m", "Distance.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_vessel_test_distance[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_vessel_shell_stress(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_vessel_shell_stress(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_vessel_shell_stress[] = {
+    {"dp_pa", "Pressure inside above that outside.", "Pa", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"radius_m", "Inside radius.", "m", "[1e-3;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"wall_m", "Wall thickness.", "m", "[1e-5;10]", "", "", NULL, 1e-05, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"hoop_pa", "Hoop stress.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"longitudinal_pa", "Longitudinal stress.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_vessel_shell_stress[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_vessel_sphere_stress(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_vessel_sphere_stress(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_vessel_sphere_stress[] = {
+    {"dp_pa", "Pressure inside above that outside.", "Pa", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"radius_m", "Inside radius.", "m", "[1e-3;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"wall_m", "Wall thickness.", "m", "[1e-5;10]", "", "", NULL, 1e-05, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"stress_pa", "Stress, the same in each direction.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_vessel_sphere_stress[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_vessel_wall_required(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_vessel_wall_required(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_vessel_wall_required[] = {
+    {"dp_pa", "Design pressure, inside above outside.", "Pa", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"radius_m", "Inside radius, new.", "m", "[1e-3;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"stress_pa", "Allowable stress of the material at temperature.", "Pa", "[1e6;1e9]", "", "", NULL, 1000000.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"joint_efficiency", "Efficiency of the longitudinal joint.", "1", "[0.3;1]", "", "", NULL, 0.3, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"corrosion_m", "Corrosion allowance.", "m", "[0;0.1]", "", "", NULL, 0.0, 0.1, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"wall_m", "Required wall, new.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_vessel_wall_required[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_vessel_pressure_allowable(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_vessel_pressure_allowable(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_vessel_pressure_allowable[] = {
+    {"wall_m", "Least wall measured.", "m", "[1e-5;1]", "", "", NULL, 1e-05, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"outside_radius_m", "Outside radius.", "m", "[1e-3;100]", "", "", NULL, 0.001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"stress_pa", "Allowable stress of the material at temperature.", "Pa", "[1e6;1e9]", "", "", NULL, 1000000.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"joint_efficiency", "Efficiency of the longitudinal joint.", "1", "[0.3;1]", "", "", NULL, 0.3, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"corrosion_m", "Corrosion allowance.", "m", "[0;0.1]", "", "", NULL, 0.0, 0.1, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"dp_pa", "Pressure inside above outside.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_vessel_pressure_allowable[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_vessel_relief_capacity(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_vessel_relief_capacity(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_vessel_relief_capacity[] = {
+    {"area_m2", "Actual discharge area.", "m2", "[1e-9;1]", "", "", NULL, 1e-09, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"coefficient", "Derated coefficient of discharge.", "1", "[0.01;1]", "", "", NULL, 0.01, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_relieving_pa", "Relieving pressure, absolute, not below p_back_pa.", "Pa", "[1000;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature in the vessel.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_back_pa", "Pressure beyond the valve, absolute.", "Pa", "[0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_ref_pa", "Reference pressure of the free air.", "Pa", "[1000;1e6]", "", "", NULL, 1000.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_ref_k", "Reference temperature of the free air.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"q_m3_s", "Capacity as free air.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_vessel_relief_capacity[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_vessel_relief_verdict(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_vessel_relief_verdict(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5, (int32_t *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_vessel_relief_verdict[] = {
+    {"capacity_m3_s", "Capacity of the relief valve, free air.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"capacity_uncertainty_m3_s", "Its standard uncertainty.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"delivery_m3_s", "Delivery of every compressor on it, same reference.", "m3/s", "[1e-12;1e4]", "", "", NULL, 1e-12, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"delivery_uncertainty_m3_s", "Its standard uncertainty.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"confidence", "Probability required of a firm verdict.", "1", "(0.5;1)", "", "", NULL, 0.5, 1.0, FREEAIR_TYPE_DOUBLE, 0, 0u, sizeof(double), -1, -1},
+    {"margin", "Capacity over delivery.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"verdict", "The decision.", "1", "", "", "freeair_verdict", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_vessel_relief_verdict[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_leakage_share_from_cycle(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_leakage_share_from_cycle(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_leakage_share_from_cycle[] = {
+    {"load_s", "Time on load, demand off.", "s", "[0;1e7]", "", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"unload_s", "Time off load, demand off.", "s", "[0;1e7]", "", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"share", "Leak as a share of the capacity.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_leakage_share_from_cycle[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_leakage_flow_from_cycle(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_leakage_flow_from_cycle(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_leakage_flow_from_cycle[] = {
+    {"load_s", "Time on load, demand off.", "s", "[0;1e7]", "", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"unload_s", "Time off load, demand off.", "s", "[0;1e7]", "", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"capacity_m3_s", "Free air delivery of the compressor.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"q_m3_s", "Leak as free air.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_leakage_flow_from_cycle[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_leakage_mean_from_decay(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_leakage_mean_from_decay(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, *(double *)(void *)a7, (double *)(void *)a8, (double *)(void *)a9);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+  }
+}
+
+static const freeair_parameter parameters_freeair_leakage_mean_from_decay[] = {
+    {"v_m3", "Volume of receiver and piping.", "m3", "[1e-6;1e6]", "", "", NULL, 1e-06, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Pressure at the start, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Temperature of the air at the start.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure at the end, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t2_k", "Temperature of the air at the end.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"duration_s", "Time from start to end.", "s", "[1e-3;1e7]", "", "", NULL, 0.001, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_ref_pa", "Reference pressure of the free air.", "Pa", "[1000;1e6]", "", "", NULL, 1000.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_ref_k", "Reference temperature of the free air.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"q_m3_s", "Leak as free air.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"mass_kg_s", "Leak as mass flow.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_leakage_mean_from_decay[] = {FREEAIR_OK, FREEAIR_WARN_INCONSISTENT, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_leakage_at_pressure_from_decay(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_leakage_at_pressure_from_decay(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, *(double *)(void *)a7, (double *)(void *)a8);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+  }
+}
+
+static const freeair_parameter parameters_freeair_leakage_at_pressure_from_decay[] = {
+    {"v_m3", "Volume of receiver and piping.", "m3", "[1e-6;1e6]", "", "", NULL, 1e-06, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Pressure at the start, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure at the end, absolute, not above p1_pa.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"duration_s", "Time from start to end.", "s", "[1e-3;1e7]", "", "", NULL, 0.001, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature of the air in the system.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_pa", "Pressure at which the leak is wanted, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_ref_pa", "Reference pressure of the free air.", "Pa", "[1000;1e6]", "", "", NULL, 1000.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_ref_k", "Reference temperature of the free air.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"q_m3_s", "Leak as free air.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_leakage_at_pressure_from_decay[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_leakage_flow_at_pressure(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_leakage_flow_at_pressure(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_leakage_flow_at_pressure[] = {
+    {"q1_m3_s", "Leak at p1_pa, free air.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Pressure, absolute, above p_atm_pa.", "Pa", "[1000;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Another pressure, absolute, not below p_atm_pa.", "Pa", "[1000;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_atm_pa", "Barometric pressure.", "Pa", "[1000;120000]", "", "", NULL, 1000.0, 120000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"q2_m3_s", "Leak at p2_pa, free air.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_leakage_flow_at_pressure[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_leakage_flow_from_readings(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_leakage_flow_from_readings((const double *)(void *)a0, (const double *)(void *)a1, *(size_t *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_leakage_flow_from_readings[] = {
+    {"p_pa", "Pressures, all gauge or all absolute.", "Pa", "[0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"q_m3_s", "Leaks at those pressures.", "m3/s", "[-1e4;1e4]", "", "", NULL, -10000.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"n", "Number of readings.", "1", "[2;100000]", "", "", NULL, 2.0, 100000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"p_at_pa", "Pressure at which the leak is wanted.", "Pa", "[0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"q_at_m3_s", "Leak there.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"slope_m3_s_pa", "Growth of the leak with pressure.", "m3/(s Pa)", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_leakage_flow_from_readings[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA};
+
+static void loop_freeair_leakage_flow_from_hole(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_leakage_flow_from_hole(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, (double *)(void *)a7, (double *)(void *)a8);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+  }
+}
+
+static const freeair_parameter parameters_freeair_leakage_flow_from_hole[] = {
+    {"diameter_m", "Diameter.", "m", "[1e-6;1]", "", "", NULL, 1e-06, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"coefficient", "Discharge coefficient; 0.65 for a sharp edge.", "1", "[0.01;1]", "", "", NULL, 0.01, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_line_pa", "Pressure before the hole, absolute, above p_atm_pa.", "Pa", "[1000;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_line_k", "Temperature before the hole.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_atm_pa", "Barometric pressure.", "Pa", "[1000;120000]", "", "", NULL, 1000.0, 120000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_ref_pa", "Reference pressure of the free air.", "Pa", "[1000;1e6]", "", "", NULL, 1000.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_ref_k", "Reference temperature of the free air.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"q_m3_s", "Leak as free air.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"mass_kg_s", "Leak as mass flow.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_leakage_flow_from_hole[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_leakage_hole_from_flow(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_leakage_hole_from_flow(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_leakage_hole_from_flow[] = {
+    {"q_m3_s", "Leak as free air.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"coefficient", "Discharge coefficient; 0.65 for a sharp edge.", "1", "[0.01;1]", "", "", NULL, 0.01, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_line_pa", "Pressure before the hole, absolute, above p_atm_pa.", "Pa", "[1000;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_line_k", "Temperature before the hole.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_atm_pa", "Barometric pressure.", "Pa", "[1000;120000]", "", "", NULL, 1000.0, 120000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_ref_pa", "Reference pressure of the free air.", "Pa", "[1000;1e6]", "", "", NULL, 1000.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_ref_k", "Reference temperature of the free air.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"diameter_m", "Diameter.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_leakage_hole_from_flow[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_leakage_power(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_leakage_power(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_leakage_power[] = {
+    {"q_m3_s", "Leak as free air.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_ref_pa", "Reference pressure of the free air.", "Pa", "[1000;1e6]", "", "", NULL, 1000.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_ref_k", "Reference temperature of the free air.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_in_pa", "Inlet pressure of the compressor, absolute.", "Pa", "[1000;1e6]", "", "", NULL, 1000.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_in_k", "Inlet temperature of the compressor.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_line_pa", "Pressure it compresses to, absolute, not below p_in_pa.", "Pa", "[1000;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"efficiency", "Isentropic efficiency times motor efficiency.", "1", "[0.01;1]", "", "", NULL, 0.01, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"power_w", "Power.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_leakage_power[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_leakage_cost(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_leakage_cost(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_leakage_cost[] = {
+    {"power_w", "Power that the leak takes.", "W", "[0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"running_s", "Time under pressure.", "s", "[0;1e10]", "", "", NULL, 0.0, 10000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"price_1_j", "Price of energy a joule, in any currency.", "J", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"energy_j", "Energy.", "J", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"cost", "Cost, in the currency of the price.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_leakage_cost[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
 static void loop_freeair_machine_complete(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
   if (n == 0) return;
@@ -3492,6 +5616,71 @@ const freeair_function freeair__functions[] = {
     {"freeair_belt_deflection_force_by_rule", "belt", "Force that deflects a belt by a sixty-fourth of its span, by the trade's formula.", "F = (T0 + Y L / L_b) / 16, Y a constant of the belt section (its stiffness over 2048).", "RMA/ARPM IP-20, deflection force, from memory", parameters_freeair_belt_deflection_force_by_rule, statuses_freeair_belt_deflection_force_by_rule, loop_freeair_belt_deflection_force_by_rule, 5u, 3u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_ROTATING},
     {"freeair_belt_span_frequency", "belt", "Frequency of a span that is plucked.", "f = sqrt(T0 / m) / (2 L), the first mode of a string at rest.", "vibrating string, as in belt makers' notes, T = 4 m L^2 f^2", parameters_freeair_belt_span_frequency, statuses_freeair_belt_span_frequency, loop_freeair_belt_span_frequency, 4u, 3u, 0},
     {"freeair_belt_tension_from_frequency", "belt", "Static tension of a span from its frequency.", "T0 = 4 m L^2 f^2. Bending stiffness makes a short thick belt read high.", "vibrating string, as in belt makers' notes, T = 4 m L^2 f^2", parameters_freeair_belt_tension_from_frequency, statuses_freeair_belt_tension_from_frequency, loop_freeair_belt_tension_from_frequency, 4u, 3u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_ROTATING},
+    {"freeair_flow_critical_pressure_ratio", "flow", "Critical pressure ratio, below which the flow through a nozzle is choked.", "r = (2 / (k + 1))^(k / (k - 1)), outlet over inlet pressure; 0.528 for air.", "Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, chapter 11, compressible flow", parameters_freeair_flow_critical_pressure_ratio, statuses_freeair_flow_critical_pressure_ratio, loop_freeair_flow_critical_pressure_ratio, 2u, 3u, 0},
+    {"freeair_flow_critical_coefficient", "flow", "Critical flow coefficient C*, the dimensionless choked mass flux.", "C* = sqrt(k) (2 / (k + 1))^((k + 1) / (2 (k - 1))), so that the choked mass flow is C* A p1 / sqrt(R T1). Ideal gas; 0.6847 for air.", "ISO 9300:2005, critical flow function of a perfect gas", parameters_freeair_flow_critical_coefficient, statuses_freeair_flow_critical_coefficient, loop_freeair_flow_critical_coefficient, 2u, 3u, 0},
+    {"freeair_flow_mass_flow", "flow", "Mass flow through an effective area between two pressures.", "with r = p2 / p1, m = A p1 / sqrt(R T1) sqrt(2 k / (k - 1)) r^(1/k) sqrt(1 - r^((k-1)/k)) down to the critical pressure ratio, constant below it. The pressure difference is not formed from r, so no digit is lost as p2 approaches p1. Isentropic up to the throat.", "Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, chapter 11, isentropic flow of an ideal gas", parameters_freeair_flow_mass_flow, statuses_freeair_flow_mass_flow, loop_freeair_flow_mass_flow, 7u, 3u, 0},
+    {"freeair_flow_area_from_mass_flow", "flow", "Effective area that passes a mass flow between two pressures.", "inverse of freeair_flow_mass_flow, which is proportional to the area.", "algebra", parameters_freeair_flow_area_from_mass_flow, statuses_freeair_flow_area_from_mass_flow, loop_freeair_flow_area_from_mass_flow, 7u, 3u, 0},
+    {"freeair_flow_outlet_pressure_from_mass_flow", "flow", "Outlet pressure at which an effective area passes a mass flow.", "inverse of freeair_flow_mass_flow on its subsonic branch by a bracketed Newton iteration, at most 100 steps. At exactly the choked mass flow any lower pressure does as well and the critical pressure is returned; close to it the answer is as uncertain as the square root of the flow's uncertainty.", "algebra", parameters_freeair_flow_outlet_pressure_from_mass_flow, statuses_freeair_flow_outlet_pressure_from_mass_flow, loop_freeair_flow_outlet_pressure_from_mass_flow, 7u, 4u, 0},
+    {"freeair_flow_inlet_pressure_from_mass_flow", "flow", "Inlet pressure needed to drive a mass flow through an effective area.", "inverse of freeair_flow_mass_flow for p1, in closed form: choked, p1 = m sqrt(R T1) / (C* A); else with G = m sqrt(R T1) / (A p2) and u = sqrt(1 - r^((k-1)/k)), G = sqrt(2 k / (k - 1)) u / (1 - u^2), a quadratic in u.", "algebra", parameters_freeair_flow_inlet_pressure_from_mass_flow, statuses_freeair_flow_inlet_pressure_from_mass_flow, loop_freeair_flow_inlet_pressure_from_mass_flow, 7u, 3u, 0},
+    {"freeair_flow_isentropic_ratios", "flow", "Ratios of the isentropic flow table at a Mach number.", "T/T0 = 1 / (1 + (k - 1)/2 M^2), p/p0 = (T/T0)^(k/(k-1)), rho/rho0 = (T/T0)^(1/(k-1)), A/A* = 1/M (2/(k+1) T0/T)^((k+1)/(2(k-1))).", "NACA Report 1135, Equations, Tables and Charts for Compressible Flow, equations 43 to 45 and 80", parameters_freeair_flow_isentropic_ratios, statuses_freeair_flow_isentropic_ratios, loop_freeair_flow_isentropic_ratios, 6u, 3u, 0},
+    {"freeair_flow_mach_from_pressure_ratio", "flow", "Mach number at a ratio of static to stagnation pressure.", "M = sqrt(2 / (k - 1) ((p/p0)^(-(k-1)/k) - 1)).", "NACA Report 1135, equation 44 solved for the Mach number", parameters_freeair_flow_mach_from_pressure_ratio, statuses_freeair_flow_mach_from_pressure_ratio, loop_freeair_flow_mach_from_pressure_ratio, 3u, 3u, 0},
+    {"freeair_flow_mach_from_area_ratio", "flow", "Mach number at a ratio of area to critical area.", "Newton iteration on the logarithm of A/A* as a convex function of the logarithm of M, from the far side, so that every step approaches the root; at most 100 steps.", "NACA Report 1135, equation 80 solved for the Mach number", parameters_freeair_flow_mach_from_area_ratio, statuses_freeair_flow_mach_from_area_ratio, loop_freeair_flow_mach_from_area_ratio, 4u, 3u, 0},
+    {"freeair_nozzle_discharge_coefficient", "nozzle", "Discharge coefficient of an opening: lowest, usual and highest.", "table of coefficients for air, 0.97 usual for a well-rounded and 0.65 for a sharp-edged opening; elsewhere the middle of the spread. For a leak of unknown shape the spread is the answer.", "Encyclopaedia Britannica, 11th edition, volume 14, Hydraulics, coefficients for air by Weisbach; Trade table \"Discharge of Air Through an Orifice\", footnote, for 0.97 and 0.65", parameters_freeair_nozzle_discharge_coefficient, statuses_freeair_nozzle_discharge_coefficient, loop_freeair_nozzle_discharge_coefficient, 4u, 3u, 0},
+    {"freeair_nozzle_sharp_edged_coefficient", "nozzle", "Discharge coefficient of a sharp-edged orifice at a pressure ratio.", "fifth-degree polynomial in r = p2 / p1 fitted to measurements on air, 0.60 as r approaches 1 and 0.84 into vacuum: the jet contracts less the more it expands, so that a sharp edge never chokes fully.", "Andersen, The Analysis and Design of Pneumatic Systems, 1967, fit to the measurements of Perry, 1949 (coefficients from memory)", parameters_freeair_nozzle_sharp_edged_coefficient, statuses_freeair_nozzle_sharp_edged_coefficient, loop_freeair_nozzle_sharp_edged_coefficient, 2u, 3u, 0},
+    {"freeair_nozzle_trade_flow", "nozzle", "Free air through an orifice by the trade's approximate formula for choked flow.", "w = 0.5303 C a p1 / sqrt(T1) in lb/s, in2, psia and degrees Rankine, turned into free air of 0.07494 lb/ft3 (dry, 14.7 psia, 70 F). It stands 0.3 % below the isentropic formula. Only for p1 of at least twice p_atm.", "Moss, approximate formula beneath the trade table \"Discharge of Air Through an Orifice\"", parameters_freeair_nozzle_trade_flow, statuses_freeair_nozzle_trade_flow, loop_freeair_nozzle_trade_flow, 6u, 3u, FREEAIR_CAUTION_BLOWING},
+    {"freeair_nozzle_meter_coefficient", "nozzle", "Discharge coefficient of a critical flow nozzle.", "C = a - b Re^-n with Re on the throat diameter and the viscosity of the stagnation state. Fitted for Re 2.1e4 to 1.4e6 (toroidal, accurate), 2.1e4 to 3.2e7 (toroidal, normal), 3.5e5 to 1.1e7 (cylindrical).", "ISO 9300:2005, discharge coefficients (constants from memory; take the certificate of the nozzle before them)", parameters_freeair_nozzle_meter_coefficient, statuses_freeair_nozzle_meter_coefficient, loop_freeair_nozzle_meter_coefficient, 3u, 5u, 0},
+    {"freeair_nozzle_meter_mass_flow", "nozzle", "Mass flow measured by a critical flow nozzle.", "m = C(Re) pi/4 d^2 C* p0 / sqrt(R T0) with Re = 4 m / (pi d mu), solved by fixed-point iteration, at most 50 steps, to 1e-14. The nozzle must be choked; the caller sees to that.", "ISO 9300:2005, mass flow of a critical flow Venturi nozzle (constants from memory)", parameters_freeair_nozzle_meter_mass_flow, statuses_freeair_nozzle_meter_mass_flow, loop_freeair_nozzle_meter_mass_flow, 10u, 7u, 0},
+    {"freeair_conductance_flow", "conductance", "Mass and volume flow through a component of known sonic conductance.", "m = C rho0 p1 sqrt(T0 / T1) (1 - ((p2/p1 - b) / (1 - b))^2)^index, choked below b; rho0 = 1.185 kg/m3, T0 = 293.15 K. An ellipse fitted to measurements, good to a few per cent; static pressures in the pipe.", "ISO 6358-1:2013, flow-rate characteristics of components using compressible fluids", parameters_freeair_conductance_flow, statuses_freeair_conductance_flow, loop_freeair_conductance_flow, 8u, 3u, 0},
+    {"freeair_conductance_from_flow", "conductance", "Sonic conductance of a component from one measured point.", "inverse of freeair_conductance_flow for C; choked points do not depend on b.", "ISO 6358-1:2013, solved for the conductance", parameters_freeair_conductance_from_flow, statuses_freeair_conductance_from_flow, loop_freeair_conductance_from_flow, 7u, 3u, 0},
+    {"freeair_conductance_outlet_pressure", "conductance", "Outlet pressure of a component that passes a mass flow.", "inverse of freeair_conductance_flow, in closed form; b p1 at exactly the choked flow.", "ISO 6358-1:2013, solved for the outlet pressure", parameters_freeair_conductance_outlet_pressure, statuses_freeair_conductance_outlet_pressure, loop_freeair_conductance_outlet_pressure, 7u, 4u, 0},
+    {"freeair_conductance_series", "conductance", "Conductance and critical ratio of components in series, first to last.", "pair by pair from the inlet, each pair then taken as one ellipse of index 0.5. The first chokes, C = C1, if C1 <= b1 C2; else the second does, and C = C2 y with y the root of C2 y = C1 sqrt(1 - ((y - b1) / (1 - b1))^2). b from the limit of small flow, (1 - b)/C^2 = sum (1 - bi)/Ci^2. Exact in those two limits; temperature constant, velocity lost between components.", "ISO 6358-3:2014, systems of components; derived anew in the guide", parameters_freeair_conductance_series, statuses_freeair_conductance_series, loop_freeair_conductance_series, 5u, 3u, 0},
+    {"freeair_conductance_parallel", "conductance", "Conductance and critical ratio of components in parallel.", "C = sum Ci, and C / sqrt(1 - b) = sum Ci / sqrt(1 - bi), exact where every component is choked and in the limit of small flow.", "ISO 6358-3:2014, systems of components; derived anew in the guide", parameters_freeair_conductance_parallel, statuses_freeair_conductance_parallel, loop_freeair_conductance_parallel, 5u, 3u, 0},
+    {"freeair_conductance_from_area", "conductance", "Sonic conductance of an effective area.", "equal choked mass flow, C = C* A / (rho0 sqrt(R T0)); 5.02 mm2 of air a dm3/(s bar).", "algebra", parameters_freeair_conductance_from_area, statuses_freeair_conductance_from_area, loop_freeair_conductance_from_area, 4u, 3u, 0},
+    {"freeair_conductance_area", "conductance", "Effective area of a sonic conductance.", "equal choked mass flow, A = C rho0 sqrt(R T0) / C*.", "algebra", parameters_freeair_conductance_area, statuses_freeair_conductance_area, loop_freeair_conductance_area, 4u, 3u, 0},
+    {"freeair_coefficient_kv_from_cv", "coefficient", "Flow coefficient Kv (m3/h of water at 1 bar) of a flow coefficient Cv (US gal/min at 1 psi).", "Kv = 0.86497... Cv, from the definitions of gallon, inch and pound-force.", "IEC 60534-1, definitions of the flow coefficients", parameters_freeair_coefficient_kv_from_cv, statuses_freeair_coefficient_kv_from_cv, loop_freeair_coefficient_kv_from_cv, 2u, 3u, 0},
+    {"freeair_coefficient_cv_from_kv", "coefficient", "Flow coefficient Cv of a flow coefficient Kv.", "inverse of freeair_coefficient_kv_from_cv.", "IEC 60534-1, definitions of the flow coefficients", parameters_freeair_coefficient_cv_from_kv, statuses_freeair_coefficient_cv_from_kv, loop_freeair_coefficient_cv_from_kv, 2u, 3u, 0},
+    {"freeair_coefficient_conductance_from_kv", "coefficient", "Sonic conductance and critical ratio of a valve of known Kv and xT.", "m = A Y sqrt(x p1 rho1), A = Kv sqrt(1000 / 1e5) / 3600 in m2, x = 1 - p2/p1, Y = 1 - x / (3 xT), choked at x = xT: equal choked flow gives C = (2/3) A sqrt(xT / (R T0)) / rho0, equal flow at small drop 1 - b = (8/9) xT. Air, R = 287.05287 J/(kg K), k = 1.4.", "IEC 60534-2-1, sizing equations for compressible fluids, matched to ISO 6358-1:2013 in the guide", parameters_freeair_coefficient_conductance_from_kv, statuses_freeair_coefficient_conductance_from_kv, loop_freeair_coefficient_conductance_from_kv, 4u, 3u, 0},
+    {"freeair_coefficient_kv_from_conductance", "coefficient", "Flow coefficient Kv and factor xT of a component of known C and b.", "inverse of freeair_coefficient_conductance_from_kv.", "algebra", parameters_freeair_coefficient_kv_from_conductance, statuses_freeair_coefficient_kv_from_conductance, loop_freeair_coefficient_kv_from_conductance, 4u, 3u, 0},
+    {"freeair_coefficient_air_flow_from_cv", "coefficient", "Air flow through a valve of known Cv by the fluid power formula.", "Q = 22.7 Cv sqrt((p1 - p2) p2 / T1) in standard ft3/min (14.7 psia, 68 F), psia and degrees Rankine; choked at p2 = 0.53 p1 and constant below.", "Esposito, Fluid Power with Applications, chapter 13, sizing of valves", parameters_freeair_coefficient_air_flow_from_cv, statuses_freeair_coefficient_air_flow_from_cv, loop_freeair_coefficient_air_flow_from_cv, 5u, 3u, 0},
+    {"freeair_coefficient_cv_from_air_flow", "coefficient", "Cv that passes an air flow, by the fluid power formula.", "inverse of freeair_coefficient_air_flow_from_cv.", "Esposito, Fluid Power with Applications, chapter 13, sizing of valves", parameters_freeair_coefficient_cv_from_air_flow, statuses_freeair_coefficient_cv_from_air_flow, loop_freeair_coefficient_cv_from_air_flow, 5u, 3u, 0},
+    {"freeair_safety_burn_threshold", "safety", "Surface temperature at which bare smooth metal burns skin.", "lower bound of the burn threshold: 65 degC at 1 s, 55 at 10 s, 51 at 1 min, 48 at 10 min, 43 from 8 h, straight lines over the logarithm of the time between.", "ISO 13732-1:2006, burn thresholds, bare (uncoated) smooth metal (from memory; 1 s and 10 s are read from its curve)", parameters_freeair_safety_burn_threshold, statuses_freeair_safety_burn_threshold, loop_freeair_safety_burn_threshold, 2u, 3u, FREEAIR_CAUTION_HOT | FREEAIR_CAUTION_PROTECTION},
+    {"freeair_safety_cleaning_pressure", "safety", "Pressure below which compressed air for cleaning must stay, dead-ended.", "less than 30 psi gauge with the nozzle blocked, with chip guarding and personal protection.", "US 29 CFR 1910.242(b)", parameters_freeair_safety_cleaning_pressure, statuses_freeair_safety_cleaning_pressure, loop_freeair_safety_cleaning_pressure, 2u, 3u, FREEAIR_CAUTION_BLOWING | FREEAIR_CAUTION_PROTECTION},
+    {"freeair_safety_stored_energy_hazard", "safety", "Hazard class of an energy stored in compressed gas.", "above 100 kJ a system counts as highly hazardous in one university's rule; no law says so.", "University of California, Berkeley, Environment, Health and Safety, Calculating the Stored Energy of a Pressurized Gas Vessel", parameters_freeair_safety_stored_energy_hazard, statuses_freeair_safety_stored_energy_hazard, loop_freeair_safety_stored_energy_hazard, 2u, 3u, FREEAIR_CAUTION_STORED_ENERGY},
+    {"freeair_receiver_volume_from_event", "receiver", "Receiver volume that bridges an event in which demand exceeds supply.", "V = q t p_ref T / (t_ref (p_high - p_low)), with q the demand less the supply during the event. The air in the receiver keeps its temperature.", "Esposito, Fluid Power with Applications, chapter 13, sizing of receivers", parameters_freeair_receiver_volume_from_event, statuses_freeair_receiver_volume_from_event, loop_freeair_receiver_volume_from_event, 8u, 3u, 0},
+    {"freeair_receiver_volume_from_starts", "receiver", "Receiver volume that keeps an on/off compressor within a number of starts.", "worst case, demand at half of the supply: V = q p_ref T / (4 f t_ref (p_high - p_low)), f the starts a second.", "algebra", parameters_freeair_receiver_volume_from_starts, statuses_freeair_receiver_volume_from_starts, loop_freeair_receiver_volume_from_starts, 8u, 3u, 0},
+    {"freeair_receiver_cycle", "receiver", "Running time, resting time and starts of a compressor that cycles between two pressures.", "with the air A = V (p_high - p_low) t_ref / (T p_ref) between the pressures, run = A / (supply - demand), rest = A / demand, starts = 1 / (run + rest). Steady supply and demand.", "algebra", parameters_freeair_receiver_cycle, statuses_freeair_receiver_cycle, loop_freeair_receiver_cycle, 11u, 4u, 0},
+    {"freeair_receiver_starts_maximum", "receiver", "Most starts that a steady demand can cause, at half of the supply.", "f = q p_ref T / (4 V t_ref (p_high - p_low)).", "algebra", parameters_freeair_receiver_starts_maximum, statuses_freeair_receiver_starts_maximum, loop_freeair_receiver_starts_maximum, 8u, 3u, 0},
+    {"freeair_receiver_usable_air", "receiver", "Free air that a receiver gives up between two pressures.", "A = V (p_high - p_low) t_ref / (T p_ref), the receiver keeping its temperature.", "algebra", parameters_freeair_receiver_usable_air, statuses_freeair_receiver_usable_air, loop_freeair_receiver_usable_air, 7u, 3u, 0},
+    {"freeair_receiver_pressure_after", "receiver", "Pressure in a receiver after a time of steady net inflow or outflow.", "p2 = p1 + q t p_ref T / (t_ref V), temperature constant.", "algebra", parameters_freeair_receiver_pressure_after, statuses_freeair_receiver_pressure_after, loop_freeair_receiver_pressure_after, 8u, 4u, 0},
+    {"freeair_receiver_fill_time", "receiver", "Time for a steady net flow to take a receiver from one pressure to another.", "t = V (p2 - p1) t_ref / (q p_ref T), temperature constant; emptying takes a negative flow.", "algebra", parameters_freeair_receiver_fill_time, statuses_freeair_receiver_fill_time, loop_freeair_receiver_fill_time, 8u, 5u, 0},
+    {"freeair_receiver_free_air_from_pump_up", "receiver", "Free air delivery from the time to pump a receiver up.", "q = V (p2 / T2 - p1 / T1) t_ref / (p_ref t), the mean over the test. Nothing may leave the receiver. The air comes in hotter than the shell: with T2 taken as T1 the plain rule reads high by as much as T2 stands above T1, and a volume with water in it reads high by the share of the water.", "Bureau of Energy Efficiency (India), Guide book for energy auditors, volume 3, compressed air system, pump-up test", parameters_freeair_receiver_free_air_from_pump_up, statuses_freeair_receiver_free_air_from_pump_up, loop_freeair_receiver_free_air_from_pump_up, 9u, 4u, 0},
+    {"freeair_receiver_water_from_pump_up", "receiver", "Water in a receiver from a pump-up that is shorter than it should be.", "W = V (1 - found / expected): the same delivery fills the free part of the volume.", "algebra", parameters_freeair_receiver_water_from_pump_up, statuses_freeair_receiver_water_from_pump_up, loop_freeair_receiver_water_from_pump_up, 4u, 4u, FREEAIR_CAUTION_DEPRESSURISE},
+    {"freeair_blowdown_time", "blowdown", "Time to blow a vessel down to a pressure.", "choked down to the critical pressure ratio, then subsonic until p2. Choked, with B = V / (A sqrt(R T1)) and m = (n - 1) / (2 n): t = B / (n C*) ((p1/p2)^m - 1) / m. Subsonic, with u = sqrt(1 - (line/p)^((k-1)/k)): t = B / n (p1/line)^m sqrt(2 k / (k - 1)) times the integral of (1 - u^2)^(-k (1 - m) / (k - 1)) du, as its series of positive terms.", "Bar-Meir, Fundamentals of Compressible Fluid Mechanics, evacuating chambers, for the choked phase; derived in the guide", parameters_freeair_blowdown_time, statuses_freeair_blowdown_time, loop_freeair_blowdown_time, 3u, 5u, FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_STORED_ENERGY},
+    {"freeair_blowdown_pressure", "blowdown", "Pressure and temperature in a vessel after it has blown down for a time.", "inverse of freeair_blowdown_time; a Newton iteration that converges from one side in the subsonic phase, at most 100 steps. The line pressure once it is reached; T = T1 (p/p1)^((n-1)/n).", "algebra", parameters_freeair_blowdown_pressure, statuses_freeair_blowdown_pressure, loop_freeair_blowdown_pressure, 4u, 4u, FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_STORED_ENERGY},
+    {"freeair_blowdown_fill_time", "blowdown", "Time to fill a vessel from a line at constant pressure.", "dp/dt = n R T m / V with m the flow of the topic flow, T of the line. Choked: t = B / (n C*) (p2 - p1) / line; then subsonic: t = B / n sqrt(2 k / (k - 1)) (u1 - u2).", "algebra", parameters_freeair_blowdown_fill_time, statuses_freeair_blowdown_fill_time, loop_freeair_blowdown_fill_time, 3u, 5u, FREEAIR_CAUTION_STORED_ENERGY},
+    {"freeair_blowdown_fill_pressure", "blowdown", "Pressure in a vessel after it has been filled from a line for a time.", "inverse of freeair_blowdown_fill_time, in closed form. The line pressure once it is reached.", "algebra", parameters_freeair_blowdown_fill_pressure, statuses_freeair_blowdown_fill_pressure, loop_freeair_blowdown_fill_pressure, 3u, 4u, FREEAIR_CAUTION_STORED_ENERGY},
+    {"freeair_blowdown_fill_temperature", "blowdown", "Temperature in a vessel that was filled without heat loss.", "T2 = p2 / (p1 / T1 + (p2 - p1) / (k T)), T of the line; k T when the vessel was empty. Energy balance of an ideal gas, whatever the orifice.", "Rao, Chemical Engineering Thermodynamics, 1997, example 4.13, energy balance of a tank being filled", parameters_freeair_blowdown_fill_temperature, statuses_freeair_blowdown_fill_temperature, loop_freeair_blowdown_fill_temperature, 6u, 3u, 0},
+    {"freeair_blowdown_evacuation_time", "blowdown", "Time for a vacuum pump of constant intake to lower the pressure in a vessel.", "t = V / S ln((p1 - pu) / (p2 - pu)), S the intake volume flow at the pressure of the moment, pu the pressure at which leaks or the pump hold it; temperature constant.", "Esposito, Fluid Power with Applications, chapter 14, vacuum systems", parameters_freeair_blowdown_evacuation_time, statuses_freeair_blowdown_evacuation_time, loop_freeair_blowdown_evacuation_time, 6u, 4u, 0},
+    {"freeair_vessel_stored_energy", "vessel", "Energy stored in compressed air, by the four usual formulas.", "Brode (p - p0) V / (k - 1), an upper bound for a burst; isentropic expansion p V / (k - 1) (1 - (p0/p)^((k-1)/k)), the usual figure; isothermal expansion p V ln(p/p0), which takes heat from around; and what is available of that beyond pushing back the atmosphere, p V ln(p/p0) - (p - p0) V. State which one is meant.", "Paulsen, Pressure Systems Stored-Energy Threshold Risk Analysis, PNNL-18696, 2009, for the choice of formulas", parameters_freeair_vessel_stored_energy, statuses_freeair_vessel_stored_energy, loop_freeair_vessel_stored_energy, 8u, 3u, FREEAIR_CAUTION_STORED_ENERGY | FREEAIR_CAUTION_VESSEL},
+    {"freeair_vessel_test_energy", "vessel", "Stored energy of a pneumatic test, and its TNT equivalent.", "E = 2.5 p V (1 - (p0/p)^0.286), for air and nitrogen; TNT = E / 4266920 J/kg.", "ASME PCC-2, Article 501, Mandatory Appendix 501-II, equations II-2 and II-3", parameters_freeair_vessel_test_energy, statuses_freeair_vessel_test_energy, loop_freeair_vessel_test_energy, 5u, 3u, FREEAIR_CAUTION_STORED_ENERGY | FREEAIR_CAUTION_VESSEL},
+    {"freeair_vessel_tnt_equivalent", "vessel", "Mass of TNT that releases an energy.", "division by the specific energy chosen: 4.184e6 J/kg by convention, 4.26692e6 J/kg in ASME PCC-2, 4.62e6 J/kg in some laboratory rules.", "definition", parameters_freeair_vessel_tnt_equivalent, statuses_freeair_vessel_tnt_equivalent, loop_freeair_vessel_tnt_equivalent, 3u, 3u, FREEAIR_CAUTION_STORED_ENERGY},
+    {"freeair_vessel_test_distance", "vessel", "Least distance of people from a pneumatic test.", "the greater of R = 20 m/kg^(1/3) (2 TNT)^(1/3) with TNT = E / 4266920 J/kg and a floor of 30 m up to 135.5 MJ, 60 m up to 271 MJ; R alone above.", "ASME PCC-2, Article 501, Mandatory Appendix 501-III, equation III-1", parameters_freeair_vessel_test_distance, statuses_freeair_vessel_test_distance, loop_freeair_vessel_test_distance, 2u, 3u, FREEAIR_CAUTION_STORED_ENERGY | FREEAIR_CAUTION_VESSEL},
+    {"freeair_vessel_shell_stress", "vessel", "Hoop and longitudinal membrane stress in a thin cylindrical shell.", "hoop p r / t, longitudinal p r / (2 t), away from heads, nozzles and supports; weld and corrosion not counted.", "Gere, Mechanics of Materials, chapter 8, pressure vessels", parameters_freeair_vessel_shell_stress, statuses_freeair_vessel_shell_stress, loop_freeair_vessel_shell_stress, 5u, 4u, FREEAIR_CAUTION_VESSEL},
+    {"freeair_vessel_sphere_stress", "vessel", "Membrane stress in a thin spherical shell.", "p r / (2 t), away from openings and supports.", "Gere, Mechanics of Materials, chapter 8, pressure vessels", parameters_freeair_vessel_sphere_stress, statuses_freeair_vessel_sphere_stress, loop_freeair_vessel_sphere_stress, 4u, 4u, FREEAIR_CAUTION_VESSEL},
+    {"freeair_vessel_wall_required", "vessel", "Wall of a cylindrical shell that a code formula requires, corrosion allowance included.", "t = P (R + c) / (S E - 0.6 P) + c, for P up to 0.385 S E. Circumferential stress only: heads, nozzles, supports and minimum thicknesses have rules of their own.", "ASME Boiler and Pressure Vessel Code, Section VIII, Division 1, UG-27(c)(1)", parameters_freeair_vessel_wall_required, statuses_freeair_vessel_wall_required, loop_freeair_vessel_wall_required, 6u, 4u, FREEAIR_CAUTION_VESSEL},
+    {"freeair_vessel_pressure_allowable", "vessel", "Pressure that a code formula allows a measured cylindrical wall.", "with t the wall less the allowance for corrosion to come, P = S E t / (Ro - 0.4 t), the formula of UG-27(c)(1) on the outside radius, which corrosion inside leaves as it was. For t up to half the inside radius. Measure at the thinnest place: the bottom, beneath the water.", "ASME Boiler and Pressure Vessel Code, Section VIII, Division 1, Mandatory Appendix 1-1(a)(1)", parameters_freeair_vessel_pressure_allowable, statuses_freeair_vessel_pressure_allowable, loop_freeair_vessel_pressure_allowable, 6u, 4u, FREEAIR_CAUTION_VESSEL | FREEAIR_CAUTION_STORED_ENERGY},
+    {"freeair_vessel_relief_capacity", "vessel", "Free air that a relief valve passes.", "isentropic flow of dry air (k = 1.4, R = 287.05287 J/(kg K)) through coefficient times area, choked wherever it blows off to the atmosphere above about 0.9 bar gauge. Use the derated coefficient on the certificate, and the set pressure with its overpressure.", "API Standard 520 Part I, sizing for gas in critical flow", parameters_freeair_vessel_relief_capacity, statuses_freeair_vessel_relief_capacity, loop_freeair_vessel_relief_capacity, 8u, 3u, FREEAIR_CAUTION_RELIEF_VALVE},
+    {"freeair_vessel_relief_verdict", "vessel", "Does a relief valve pass what the compressor delivers?", "guarded decision on the difference capacity less delivery, with its standard uncertainty: MEETS, FAILS or CANNOT_TELL.", "JCGM 106:2012, 8.3, guarded decisions", parameters_freeair_vessel_relief_verdict, statuses_freeair_vessel_relief_verdict, loop_freeair_vessel_relief_verdict, 7u, 3u, FREEAIR_CAUTION_RELIEF_VALVE},
+    {"freeair_leakage_share_from_cycle", "leakage", "Share of a compressor's capacity that leaks, from load and unload times without demand.", "s = load / (load + unload). Sum the times over several whole cycles.", "Bureau of Energy Efficiency (India), Guide book for energy auditors, volume 3, compressed air system, leakage test", parameters_freeair_leakage_share_from_cycle, statuses_freeair_leakage_share_from_cycle, loop_freeair_leakage_share_from_cycle, 3u, 3u, 0},
+    {"freeair_leakage_flow_from_cycle", "leakage", "Leak from load and unload times without demand.", "q = Q load / (load + unload), Q the free air delivery at the pressure of the test.", "Bureau of Energy Efficiency (India), Guide book for energy auditors, volume 3, compressed air system, leakage test", parameters_freeair_leakage_flow_from_cycle, statuses_freeair_leakage_flow_from_cycle, loop_freeair_leakage_flow_from_cycle, 4u, 3u, 0},
+    {"freeair_leakage_mean_from_decay", "leakage", "Mean leak from the fall of pressure in an isolated volume.", "q = V (p1 / T1 - p2 / T2) t_ref / (p_ref t), counted as mass and as free air. One kelvin of cooling looks like a leak of p/T: read the temperature or wait until it rests.", "algebra", parameters_freeair_leakage_mean_from_decay, statuses_freeair_leakage_mean_from_decay, loop_freeair_leakage_mean_from_decay, 10u, 4u, 0},
+    {"freeair_leakage_at_pressure_from_decay", "leakage", "Leak at a chosen pressure from the fall of pressure in an isolated volume.", "leaks are choked, in proportion to the absolute pressure, so that it falls exponentially: q = V ln(p1 / p2) / t p t_ref / (T p_ref). Good while both pressures are above about 1.9 times the barometer.", "algebra", parameters_freeair_leakage_at_pressure_from_decay, statuses_freeair_leakage_at_pressure_from_decay, loop_freeair_leakage_at_pressure_from_decay, 9u, 3u, 0},
+    {"freeair_leakage_flow_at_pressure", "leakage", "Leak at one pressure from the leak at another.", "isentropic flow through the same effective area, so in proportion to the absolute pressure while choked at both. A seal that opens with pressure leaks more than that.", "algebra", parameters_freeair_leakage_flow_at_pressure, statuses_freeair_leakage_flow_at_pressure, loop_freeair_leakage_flow_at_pressure, 5u, 3u, 0},
+    {"freeair_leakage_flow_from_readings", "leakage", "Leak at a pressure from leaks found at several pressures.", "straight line of least squares through the readings, evaluated at p_pa. No physics: it serves for systems whose leaks do not grow in proportion to the absolute pressure.", "US Navy, MO-209, Maintenance of Steam, Hot Water, and Compressed Air Distribution Systems, chapter 5, calculation of losses", parameters_freeair_leakage_flow_from_readings, statuses_freeair_leakage_flow_from_readings, loop_freeair_leakage_flow_from_readings, 6u, 4u, 0},
+    {"freeair_leakage_flow_from_hole", "leakage", "Leak through a round hole.", "isentropic flow through coefficient times pi/4 d^2, choked or not, as mass and as free air.", "Cengel and Boles, Thermodynamics: An Engineering Approach, chapter 7, example on repairing an air leak", parameters_freeair_leakage_flow_from_hole, statuses_freeair_leakage_flow_from_hole, loop_freeair_leakage_flow_from_hole, 9u, 3u, FREEAIR_CAUTION_BLOWING},
+    {"freeair_leakage_hole_from_flow", "leakage", "Diameter of the one round hole that leaks as much.", "inverse of freeair_leakage_flow_from_hole.", "algebra", parameters_freeair_leakage_hole_from_flow, statuses_freeair_leakage_hole_from_flow, loop_freeair_leakage_hole_from_flow, 8u, 3u, 0},
+    {"freeair_leakage_power", "leakage", "Power that a leak takes at the compressor.", "P = m k / (k - 1) R T_in ((p_line / p_in)^((k-1)/k) - 1) / efficiency: isentropic compression in one stage over the efficiency from there to the meter. It is saved only if the control of the compressor lets it be.", "Cengel and Boles, Thermodynamics: An Engineering Approach, chapter 7, example on repairing an air leak", parameters_freeair_leakage_power, statuses_freeair_leakage_power, loop_freeair_leakage_power, 8u, 3u, 0},
+    {"freeair_leakage_cost", "leakage", "Energy and money that a leak takes in a time.", "energy = power times time, cost = energy times price. A price a kilowatt-hour over 3.6e6 is a price a joule.", "definition", parameters_freeair_leakage_cost, statuses_freeair_leakage_cost, loop_freeair_leakage_cost, 5u, 3u, 0},
     {"freeair_machine_complete", "machine", "Fills every field that is not given with its default.", "the defaults documented at each field. Idempotent: a complete description is returned unchanged. rated_delivery_m3_s stays NaN when not given.", "common practice", parameters_freeair_machine_complete, statuses_freeair_machine_complete, loop_freeair_machine_complete, 2u, 4u, 0},
     {"freeair_machine_displacement", "machine", "Displacement: swept volume of the first stage times nominal speed.", "lp_cylinders * pi/4 * bore^2 * stroke * speed, at rated motor slip and without belt slip.", "definition", parameters_freeair_machine_displacement, statuses_freeair_machine_displacement, loop_freeair_machine_displacement, 2u, 4u, 0},
     {"freeair_fault_applies", "fault", "Whether a machine can have a fault at all.", "faults of the second stage and between the stages need two stages; a gasket between two cylinders needs two cylinders side by side under one head.", "definition", parameters_freeair_fault_applies, statuses_freeair_fault_applies, loop_freeair_fault_applies, 3u, 5u, 0},
@@ -3510,6 +5699,7 @@ const size_t freeair__n_functions = sizeof freeair__functions / sizeof freeair__
 const freeair_structure *const freeair__structures[] = {
     &structure_freeair_capacitor_motor_windings,
     &structure_freeair_capacitor_motor_performance,
+    &structure_freeair_blowdown_vessel,
     &structure_freeair_machine,
     &structure_freeair_machine_site,
     &structure_freeair_cycle_result,
@@ -3517,7 +5707,7 @@ const freeair_structure *const freeair__structures[] = {
     &structure_freeair_prediction_result,
 };
 
-const size_t freeair__n_structures = 7;
+const size_t freeair__n_structures = 8;
 
 const freeair__constant freeair__constants[] = {
     {"FREEAIR_OK", "freeair_status", "Computed.", FREEAIR_OK},
@@ -3593,6 +5783,19 @@ const freeair__constant freeair__constants[] = {
     {"FREEAIR_CAPACITOR_RUN_15", "freeair_capacitor_tolerance", "Run capacitor, plus or minus 15 percent.", FREEAIR_CAPACITOR_RUN_15},
     {"FREEAIR_CAPACITOR_START_20", "freeair_capacitor_tolerance", "Start capacitor, minus 0 to plus 20 percent of the lower printed value.", FREEAIR_CAPACITOR_START_20},
     {"FREEAIR_CAPACITOR_START_23", "freeair_capacitor_tolerance", "Start capacitor, minus 0 to plus 23 percent, as 43-53 uF is.", FREEAIR_CAPACITOR_START_23},
+    {"FREEAIR_FLOW_SUBSONIC", "freeair_flow_branch", "Mach number up to 1.", FREEAIR_FLOW_SUBSONIC},
+    {"FREEAIR_FLOW_SUPERSONIC", "freeair_flow_branch", "Mach number from 1 upwards.", FREEAIR_FLOW_SUPERSONIC},
+    {"FREEAIR_NOZZLE_SHARP_EDGED", "freeair_nozzle_opening", "Thin plate with a sharp edge.", FREEAIR_NOZZLE_SHARP_EDGED},
+    {"FREEAIR_NOZZLE_WELL_ROUNDED", "freeair_nozzle_opening", "Well-rounded entrance, shaped like the contracted jet.", FREEAIR_NOZZLE_WELL_ROUNDED},
+    {"FREEAIR_NOZZLE_SHORT_TUBE", "freeair_nozzle_opening", "Short cylindrical tube with a sharp inner edge.", FREEAIR_NOZZLE_SHORT_TUBE},
+    {"FREEAIR_NOZZLE_ROUNDED_TUBE", "freeair_nozzle_opening", "Short cylindrical tube, inner edge rounded.", FREEAIR_NOZZLE_ROUNDED_TUBE},
+    {"FREEAIR_NOZZLE_CONE", "freeair_nozzle_opening", "Converging cone.", FREEAIR_NOZZLE_CONE},
+    {"FREEAIR_NOZZLE_TOROIDAL_ACCURATE", "freeair_nozzle_meter", "Toroidal throat, accurately machined.", FREEAIR_NOZZLE_TOROIDAL_ACCURATE},
+    {"FREEAIR_NOZZLE_TOROIDAL_NORMAL", "freeair_nozzle_meter", "Toroidal throat, normally machined.", FREEAIR_NOZZLE_TOROIDAL_NORMAL},
+    {"FREEAIR_NOZZLE_CYLINDRICAL", "freeair_nozzle_meter", "Cylindrical throat.", FREEAIR_NOZZLE_CYLINDRICAL},
+    {"FREEAIR_SAFETY_UNKNOWN", "freeair_safety_hazard", "Not judged.", FREEAIR_SAFETY_UNKNOWN},
+    {"FREEAIR_SAFETY_LOWER", "freeair_safety_hazard", "Not above the threshold; still able to injure.", FREEAIR_SAFETY_LOWER},
+    {"FREEAIR_SAFETY_HIGH", "freeair_safety_hazard", "Above the threshold: highly hazardous.", FREEAIR_SAFETY_HIGH},
     {"FREEAIR_MACHINE_V", "freeair_machine_arrangement", "Banks at 90 degrees on one crank pin; separate heads.", FREEAIR_MACHINE_V},
     {"FREEAIR_MACHINE_SIDE_BY_SIDE", "freeair_machine_arrangement", "Cylinders in line under one head and one gasket.", FREEAIR_MACHINE_SIDE_BY_SIDE},
     {"FREEAIR_FAULT_NONE", "freeair_fault", "Nothing wrong.", FREEAIR_FAULT_NONE},
@@ -3644,6 +5847,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {22, 19, 21, 18, 23, 20, 88, 89, 91, 87, 86, 83, 92, 90, 93, 84, 85, 64, 57, 62, 65, 58, 60, 68, 70, 71, 69, 67, 63, 66, 59, 61, 99, 98, 96, 97, 94, 95, 49, 47, 46, 38, 44, 41, 48, 39, 42, 40, 37, 45, 43, 51, 52, 50, 54, 55, 56, 53, 103, 102, 100, 101, 74, 75, 79, 78, 77, 81, 72, 73, 76, 80, 82, 104, 7, 9, 8, 11, 10, 13, 12, 14, 15, 27, 25, 30, 24, 29, 28, 26, 32, 34, 33, 36, 35, 31, 5, 3, 4, 2, 6, 0, 1, 17, 16};
+const uint16_t freeair__functions_by_name[] = {22, 19, 21, 18, 23, 20, 88, 89, 91, 87, 86, 83, 92, 90, 93, 84, 85, 138, 136, 137, 135, 134, 133, 64, 57, 62, 65, 58, 60, 68, 70, 71, 69, 67, 63, 66, 59, 61, 119, 117, 120, 116, 118, 115, 114, 108, 113, 109, 110, 112, 111, 164, 163, 161, 162, 97, 95, 94, 99, 100, 102, 101, 96, 98, 152, 158, 153, 150, 155, 154, 156, 151, 157, 149, 159, 160, 49, 47, 46, 38, 44, 41, 48, 39, 42, 40, 37, 45, 43, 51, 52, 50, 54, 55, 56, 53, 103, 106, 107, 104, 105, 168, 167, 165, 166, 74, 75, 79, 78, 77, 81, 72, 73, 76, 80, 82, 169, 126, 130, 131, 129, 127, 128, 124, 125, 132, 7, 9, 8, 11, 10, 13, 12, 14, 15, 121, 122, 123, 27, 25, 30, 24, 29, 28, 26, 32, 34, 33, 36, 35, 31, 5, 3, 4, 2, 6, 0, 1, 17, 16, 146, 147, 148, 143, 144, 139, 142, 140, 141, 145};
 
-const uint16_t freeair__constants_by_name[] = {69, 70, 67, 68, 71, 72, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 94, 90, 92, 91, 81, 99, 80, 83, 85, 79, 76, 87, 86, 96, 78, 82, 84, 77, 75, 98, 95, 93, 88, 97, 89, 74, 73, 44, 45, 46, 47, 48, 49, 50, 51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 0, 116, 118, 117, 115, 119, 101, 102, 100, 105, 106, 108, 103, 104, 107, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 109, 110, 112, 114, 113, 111, 41, 43, 42, 1, 3, 5, 2, 4};
+const uint16_t freeair__constants_by_name[] = {69, 70, 67, 68, 71, 72, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 107, 103, 105, 104, 94, 112, 93, 96, 98, 92, 89, 100, 99, 109, 91, 95, 97, 90, 88, 111, 108, 106, 101, 110, 102, 73, 74, 87, 86, 44, 45, 46, 47, 48, 49, 50, 51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 79, 82, 78, 75, 77, 80, 81, 76, 0, 129, 131, 130, 128, 132, 114, 115, 113, 118, 119, 121, 116, 117, 120, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 85, 84, 83, 122, 123, 125, 127, 126, 124, 41, 43, 42, 1, 3, 5, 2, 4};

@@ -81,6 +81,19 @@ CAPACITOR_RUN_10 = 3
 CAPACITOR_RUN_15 = 4
 CAPACITOR_START_20 = 5
 CAPACITOR_START_23 = 6
+FLOW_SUBSONIC = 0
+FLOW_SUPERSONIC = 1
+NOZZLE_SHARP_EDGED = 1
+NOZZLE_WELL_ROUNDED = 2
+NOZZLE_SHORT_TUBE = 3
+NOZZLE_ROUNDED_TUBE = 4
+NOZZLE_CONE = 5
+NOZZLE_TOROIDAL_ACCURATE = 1
+NOZZLE_TOROIDAL_NORMAL = 2
+NOZZLE_CYLINDRICAL = 3
+SAFETY_UNKNOWN = 0
+SAFETY_LOWER = 1
+SAFETY_HIGH = 2
 MACHINE_V = 0
 MACHINE_SIDE_BY_SIDE = 1
 FAULT_NONE = 0
@@ -165,6 +178,25 @@ class CapacitorMotorPerformance(_runtime.Structure):
     """
 
     _c_name = "freeair_capacitor_motor_performance"
+    __slots__ = ("_memory",)
+
+
+class BlowdownVessel(_runtime.Structure):
+    """A vessel, the orifice on it and what lies beyond the orifice.
+
+    Fields:
+        v_m3: Volume of the vessel. [m3] Range [1e-9;1e6].
+        area_m2: Effective area, discharge coefficient times area. [m2] Range [1e-15;10].
+        p_vessel_pa: Pressure in the vessel at the start, absolute. [Pa] Range [0;1e8].
+        p_line_pa: Constant pressure beyond the orifice, absolute. [Pa] Range [1;1e8].
+        t_k: Temperature before the orifice at the start: of the vessel, or of the line that fills
+            it. [K] Range [50;2000].
+        exponent: Exponent of the change of state in the vessel, 1 to k. Range [1;2].
+        k: Heat-capacity ratio. Range (1;2]. Default: 1.4.
+        r_j_kg_k: Gas constant. [J/(kg K)] Range [10;10000]. Default: 287.05287.
+    """
+
+    _c_name = "freeair_blowdown_vessel"
     __slots__ = ("_memory",)
 
 
@@ -451,6 +483,7 @@ class PredictionResult(_runtime.Structure):
 
 _runtime.STRUCTURES["freeair_capacitor_motor_windings"] = CapacitorMotorWindings
 _runtime.STRUCTURES["freeair_capacitor_motor_performance"] = CapacitorMotorPerformance
+_runtime.STRUCTURES["freeair_blowdown_vessel"] = BlowdownVessel
 _runtime.STRUCTURES["freeair_machine"] = Machine
 _runtime.STRUCTURES["freeair_machine_site"] = MachineSite
 _runtime.STRUCTURES["freeair_cycle_result"] = CycleResult
@@ -2775,6 +2808,1699 @@ def belt_tension_from_frequency(*, frequency_hz, mass_kg_m, span_m):
     return _runtime.call("freeair_belt_tension_from_frequency")((frequency_hz, mass_kg_m, span_m,))
 
 
+def flow_critical_pressure_ratio(*, k):
+    """Critical pressure ratio, below which the flow through a nozzle is choked.
+
+    Model: r = (2 / (k + 1))^(k / (k - 1)), outlet over inlet pressure; 0.528 for air.
+
+    Arguments:
+        k: Heat-capacity ratio. Range (1;2].
+
+    Returns:
+        ratio: Critical pressure ratio.
+
+    Raises:
+        DomainError: k is outside its range
+
+    Source: Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, chapter 11, compressible
+    flow
+    """
+    return _runtime.call("freeair_flow_critical_pressure_ratio")((k,))
+
+
+def flow_critical_coefficient(*, k):
+    """Critical flow coefficient C*, the dimensionless choked mass flux.
+
+    Model: C* = sqrt(k) (2 / (k + 1))^((k + 1) / (2 (k - 1))), so that the choked mass flow is C* A
+    p1 / sqrt(R T1). Ideal gas; 0.6847 for air.
+
+    Arguments:
+        k: Heat-capacity ratio. Range (1;2].
+
+    Returns:
+        coefficient: Critical flow coefficient.
+
+    Raises:
+        DomainError: k is outside its range
+
+    Source: ISO 9300:2005, critical flow function of a perfect gas
+    """
+    return _runtime.call("freeair_flow_critical_coefficient")((k,))
+
+
+def flow_mass_flow(*, area_m2, p1_pa, t1_k, p2_pa, k, r_j_kg_k):
+    """Mass flow through an effective area between two pressures.
+
+    Model: with r = p2 / p1, m = A p1 / sqrt(R T1) sqrt(2 k / (k - 1)) r^(1/k) sqrt(1 - r^((k-1)/k))
+    down to the critical pressure ratio, constant below it. The pressure difference is not formed
+    from r, so no digit is lost as p2 approaches p1. Isentropic up to the throat.
+
+    Arguments:
+        area_m2: Effective area. [m2] Range (0;100].
+        p1_pa: Inlet pressure, absolute, stagnation. [Pa] Range [1;1e8].
+        t1_k: Inlet temperature, stagnation. [K] Range [1;5000].
+        p2_pa: Outlet pressure, absolute, not above p1_pa. [Pa] Range [0;1e8].
+        k: Heat-capacity ratio. Range (1;2].
+        r_j_kg_k: Gas constant. [J/(kg K)] Range [10;10000].
+
+    Returns:
+        mass_kg_s: Mass flow. [kg/s]
+
+    Raises:
+        DomainError: an input is outside its range, or p2_pa is above p1_pa
+
+    Source: Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, chapter 11, isentropic flow
+    of an ideal gas
+    """
+    return _runtime.call("freeair_flow_mass_flow")((area_m2, p1_pa, t1_k, p2_pa, k, r_j_kg_k,))
+
+
+def flow_area_from_mass_flow(*, mass_kg_s, p1_pa, t1_k, p2_pa, k, r_j_kg_k):
+    """Effective area that passes a mass flow between two pressures.
+
+    Model: inverse of freeair_flow_mass_flow, which is proportional to the area.
+
+    Arguments:
+        mass_kg_s: Mass flow. [kg/s] Range (0;1e6].
+        p1_pa: Inlet pressure, absolute, stagnation. [Pa] Range [1;1e8].
+        t1_k: Inlet temperature, stagnation. [K] Range [1;5000].
+        p2_pa: Outlet pressure, absolute, below p1_pa. [Pa] Range [0;1e8].
+        k: Heat-capacity ratio. Range (1;2].
+        r_j_kg_k: Gas constant. [J/(kg K)] Range [10;10000].
+
+    Returns:
+        area_m2: Effective area. [m2]
+
+    Raises:
+        DomainError: an input is outside its range, or p2_pa is not below p1_pa
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_flow_area_from_mass_flow")((mass_kg_s, p1_pa, t1_k, p2_pa, k, r_j_kg_k,))
+
+
+def flow_outlet_pressure_from_mass_flow(*, mass_kg_s, area_m2, p1_pa, t1_k, k, r_j_kg_k):
+    """Outlet pressure at which an effective area passes a mass flow.
+
+    Model: inverse of freeair_flow_mass_flow on its subsonic branch by a bracketed Newton iteration,
+    at most 100 steps. At exactly the choked mass flow any lower pressure does as well and the
+    critical pressure is returned; close to it the answer is as uncertain as the square root of the
+    flow's uncertainty.
+
+    Arguments:
+        mass_kg_s: Mass flow. [kg/s] Range [0;1e6].
+        area_m2: Effective area. [m2] Range [1e-15;100].
+        p1_pa: Inlet pressure, absolute, stagnation. [Pa] Range [1;1e8].
+        t1_k: Inlet temperature, stagnation. [K] Range [1;5000].
+        k: Heat-capacity ratio. Range (1;2].
+        r_j_kg_k: Gas constant. [J/(kg K)] Range [10;10000].
+
+    Returns:
+        p2_pa: Outlet pressure, absolute. [Pa]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the area chokes below this mass flow
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_flow_outlet_pressure_from_mass_flow")((mass_kg_s, area_m2, p1_pa, t1_k, k, r_j_kg_k,))
+
+
+def flow_inlet_pressure_from_mass_flow(*, mass_kg_s, area_m2, t1_k, p2_pa, k, r_j_kg_k):
+    """Inlet pressure needed to drive a mass flow through an effective area.
+
+    Model: inverse of freeair_flow_mass_flow for p1, in closed form: choked, p1 = m sqrt(R T1) / (C*
+    A); else with G = m sqrt(R T1) / (A p2) and u = sqrt(1 - r^((k-1)/k)), G = sqrt(2 k / (k - 1)) u
+    / (1 - u^2), a quadratic in u.
+
+    Arguments:
+        mass_kg_s: Mass flow. [kg/s] Range [0;1e6].
+        area_m2: Effective area. [m2] Range [1e-15;100].
+        t1_k: Inlet temperature, stagnation. [K] Range [1;5000].
+        p2_pa: Outlet pressure, absolute. [Pa] Range [0;1e8].
+        k: Heat-capacity ratio. Range (1;2].
+        r_j_kg_k: Gas constant. [J/(kg K)] Range [10;10000].
+
+    Returns:
+        p1_pa: Inlet pressure, absolute, stagnation. [Pa]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_flow_inlet_pressure_from_mass_flow")((mass_kg_s, area_m2, t1_k, p2_pa, k, r_j_kg_k,))
+
+
+FlowIsentropicRatiosResult = _collections.namedtuple(
+    "FlowIsentropicRatiosResult", ['pressure_ratio', 'temperature_ratio', 'density_ratio', 'area_ratio'])
+
+
+def flow_isentropic_ratios(*, mach, k):
+    """Ratios of the isentropic flow table at a Mach number.
+
+    Model: T/T0 = 1 / (1 + (k - 1)/2 M^2), p/p0 = (T/T0)^(k/(k-1)), rho/rho0 = (T/T0)^(1/(k-1)),
+    A/A* = 1/M (2/(k+1) T0/T)^((k+1)/(2(k-1))).
+
+    Arguments:
+        mach: Mach number. Range [1e-6;10].
+        k: Heat-capacity ratio. Range (1;2].
+
+    Returns:
+        pressure_ratio: Static over stagnation pressure, p/p0.
+        temperature_ratio: Static over stagnation temperature, T/T0.
+        density_ratio: Static over stagnation density.
+        area_ratio: Area over critical area, A/A*.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: NACA Report 1135, Equations, Tables and Charts for Compressible Flow, equations 43 to 45
+    and 80
+    """
+    return _runtime.call("freeair_flow_isentropic_ratios")((mach, k,), FlowIsentropicRatiosResult)
+
+
+def flow_mach_from_pressure_ratio(*, pressure_ratio, k):
+    """Mach number at a ratio of static to stagnation pressure.
+
+    Model: M = sqrt(2 / (k - 1) ((p/p0)^(-(k-1)/k) - 1)).
+
+    Arguments:
+        pressure_ratio: Static over stagnation pressure. Range [1e-12;1].
+        k: Heat-capacity ratio. Range (1;2].
+
+    Returns:
+        mach: Mach number.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: NACA Report 1135, equation 44 solved for the Mach number
+    """
+    return _runtime.call("freeair_flow_mach_from_pressure_ratio")((pressure_ratio, k,))
+
+
+def flow_mach_from_area_ratio(*, area_ratio, branch, k):
+    """Mach number at a ratio of area to critical area.
+
+    Model: Newton iteration on the logarithm of A/A* as a convex function of the logarithm of M,
+    from the far side, so that every step approaches the root; at most 100 steps.
+
+    Arguments:
+        area_ratio: Area over critical area, A/A*. Range [1;1e6].
+        branch: Subsonic or supersonic. One of FLOW_BRANCH_* (enumeration freeair_flow_branch).
+        k: Heat-capacity ratio. Range (1;2].
+
+    Returns:
+        mach: Mach number.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: NACA Report 1135, equation 80 solved for the Mach number
+    """
+    return _runtime.call("freeair_flow_mach_from_area_ratio")((area_ratio, branch, k,))
+
+
+NozzleDischargeCoefficientResult = _collections.namedtuple(
+    "NozzleDischargeCoefficientResult", ['lowest', 'usual', 'highest'])
+
+
+def nozzle_discharge_coefficient(*, opening):
+    """Discharge coefficient of an opening: lowest, usual and highest.
+
+    Model: table of coefficients for air, 0.97 usual for a well-rounded and 0.65 for a sharp-edged
+    opening; elsewhere the middle of the spread. For a leak of unknown shape the spread is the
+    answer.
+
+    Arguments:
+        opening: Shape. One of NOZZLE_OPENING_* (enumeration freeair_nozzle_opening).
+
+    Returns:
+        lowest: Lowest coefficient observed.
+        usual: Coefficient to reckon with.
+        highest: Highest coefficient observed.
+
+    Raises:
+        NotFoundError: no such shape
+
+    Source: Encyclopaedia Britannica, 11th edition, volume 14, Hydraulics, coefficients for air by
+    Weisbach; Trade table "Discharge of Air Through an Orifice", footnote, for 0.97 and 0.65
+    """
+    return _runtime.call("freeair_nozzle_discharge_coefficient")((opening,), NozzleDischargeCoefficientResult)
+
+
+def nozzle_sharp_edged_coefficient(*, pressure_ratio):
+    """Discharge coefficient of a sharp-edged orifice at a pressure ratio.
+
+    Model: fifth-degree polynomial in r = p2 / p1 fitted to measurements on air, 0.60 as r
+    approaches 1 and 0.84 into vacuum: the jet contracts less the more it expands, so that a sharp
+    edge never chokes fully.
+
+    Arguments:
+        pressure_ratio: Outlet over inlet pressure. Range [0;1].
+
+    Returns:
+        coefficient: Discharge coefficient for the isentropic formula of the topic flow.
+
+    Raises:
+        DomainError: pressure_ratio is outside its range
+
+    Source: Andersen, The Analysis and Design of Pneumatic Systems, 1967, fit to the measurements of
+    Perry, 1949 (coefficients from memory)
+    """
+    return _runtime.call("freeair_nozzle_sharp_edged_coefficient")((pressure_ratio,))
+
+
+def nozzle_trade_flow(*, diameter_m, coefficient, p1_pa, t1_k, p_atm_pa):
+    """Free air through an orifice by the trade's approximate formula for choked flow.
+
+    Model: w = 0.5303 C a p1 / sqrt(T1) in lb/s, in2, psia and degrees Rankine, turned into free air
+    of 0.07494 lb/ft3 (dry, 14.7 psia, 70 F). It stands 0.3 % below the isentropic formula. Only for
+    p1 of at least twice p_atm.
+
+    Arguments:
+        diameter_m: Diameter of the hole. [m] Range (0;1].
+        coefficient: Discharge coefficient; 1 in the printed table. Range (0;1].
+        p1_pa: Pressure before the hole, absolute. [Pa] Range (0;1e8].
+        t1_k: Temperature before the hole. [K] Range [1;5000].
+        p_atm_pa: Barometric pressure. [Pa] Range (0;120000].
+
+    Returns:
+        q_m3_s: Free air, dry, at 14.7 psia and 70 F. [m3/s]
+
+    Raises:
+        DomainError: an input is outside its range, or p1_pa is below twice p_atm_pa
+
+    Caution: Blow guns and hoses injure; limit their pressure as local rules say.
+
+    Source: Moss, approximate formula beneath the trade table "Discharge of Air Through an Orifice"
+    """
+    return _runtime.call("freeair_nozzle_trade_flow")((diameter_m, coefficient, p1_pa, t1_k, p_atm_pa,))
+
+
+def nozzle_meter_coefficient(*, meter, reynolds):
+    """Discharge coefficient of a critical flow nozzle.
+
+    Model: C = a - b Re^-n with Re on the throat diameter and the viscosity of the stagnation state.
+    Fitted for Re 2.1e4 to 1.4e6 (toroidal, accurate), 2.1e4 to 3.2e7 (toroidal, normal), 3.5e5 to
+    1.1e7 (cylindrical).
+
+    Arguments:
+        meter: Kind of nozzle. One of NOZZLE_METER_* (enumeration freeair_nozzle_meter).
+        reynolds: Reynolds number of the throat. Range [1000;1e9].
+
+    Returns:
+        coefficient: Discharge coefficient.
+
+    Raises:
+        DomainError: reynolds is outside its range
+        NotFoundError: no such kind
+
+    Source: ISO 9300:2005, discharge coefficients (constants from memory; take the certificate of
+    the nozzle before them)
+    """
+    return _runtime.call("freeair_nozzle_meter_coefficient")((meter, reynolds,))
+
+
+NozzleMeterMassFlowResult = _collections.namedtuple(
+    "NozzleMeterMassFlowResult", ['mass_kg_s', 'reynolds', 'coefficient'])
+
+
+def nozzle_meter_mass_flow(*, meter, diameter_m, p0_pa, t0_k, critical_coefficient, r_j_kg_k, viscosity_pas):
+    """Mass flow measured by a critical flow nozzle.
+
+    Model: m = C(Re) pi/4 d^2 C* p0 / sqrt(R T0) with Re = 4 m / (pi d mu), solved by fixed-point
+    iteration, at most 50 steps, to 1e-14. The nozzle must be choked; the caller sees to that.
+
+    Arguments:
+        meter: Kind of nozzle. One of NOZZLE_METER_* (enumeration freeair_nozzle_meter).
+        diameter_m: Throat diameter. [m] Range [1e-5;1].
+        p0_pa: Stagnation pressure before the nozzle, absolute. [Pa] Range [100;1e8].
+        t0_k: Stagnation temperature before the nozzle. [K] Range [50;2000].
+        critical_coefficient: Critical flow coefficient C* of the gas in that state. Range [0.5;1].
+        r_j_kg_k: Gas constant. [J/(kg K)] Range [10;10000].
+        viscosity_pas: Dynamic viscosity in that state. [Pa s] Range [1e-6;0.001].
+
+    Returns:
+        mass_kg_s: Mass flow. [kg/s]
+        reynolds: Reynolds number of the throat.
+        coefficient: Discharge coefficient.
+
+    Raises:
+        DomainError: an input is outside its range
+        NotFoundError: no such kind
+        NoSolutionError: the Reynolds number is below 1000 or above 1e9
+        NoConvergenceError: the iteration reached its limit
+
+    Source: ISO 9300:2005, mass flow of a critical flow Venturi nozzle (constants from memory)
+    """
+    return _runtime.call("freeair_nozzle_meter_mass_flow")((meter, diameter_m, p0_pa, t0_k, critical_coefficient, r_j_kg_k, viscosity_pas,), NozzleMeterMassFlowResult)
+
+
+ConductanceFlowResult = _collections.namedtuple(
+    "ConductanceFlowResult", ['mass_kg_s', 'anr_m3_s'])
+
+
+def conductance_flow(*, c_m3_s_pa, b, index, p1_pa, t1_k, p2_pa):
+    """Mass and volume flow through a component of known sonic conductance.
+
+    Model: m = C rho0 p1 sqrt(T0 / T1) (1 - ((p2/p1 - b) / (1 - b))^2)^index, choked below b; rho0 =
+    1.185 kg/m3, T0 = 293.15 K. An ellipse fitted to measurements, good to a few per cent; static
+    pressures in the pipe.
+
+    Arguments:
+        c_m3_s_pa: Sonic conductance. [m3/(s Pa)] Range [1e-15;0.01].
+        b: Critical back-pressure ratio. Range [0;0.99].
+        index: Subsonic index; 0.5 where the data sheet has none. Range [0.1;2].
+        p1_pa: Inlet pressure, absolute. [Pa] Range [1;1e8].
+        t1_k: Inlet temperature. [K] Range [1;5000].
+        p2_pa: Outlet pressure, absolute, not above p1_pa. [Pa] Range [0;1e8].
+
+    Returns:
+        mass_kg_s: Mass flow. [kg/s]
+        anr_m3_s: Volume flow in the standard reference atmosphere (ANR). [m3/s]
+
+    Raises:
+        DomainError: an input is outside its range, or p2_pa is above p1_pa
+
+    Source: ISO 6358-1:2013, flow-rate characteristics of components using compressible fluids
+    """
+    return _runtime.call("freeair_conductance_flow")((c_m3_s_pa, b, index, p1_pa, t1_k, p2_pa,), ConductanceFlowResult)
+
+
+def conductance_from_flow(*, mass_kg_s, b, index, p1_pa, t1_k, p2_pa):
+    """Sonic conductance of a component from one measured point.
+
+    Model: inverse of freeair_conductance_flow for C; choked points do not depend on b.
+
+    Arguments:
+        mass_kg_s: Mass flow. [kg/s] Range (0;1e6].
+        b: Critical back-pressure ratio. Range [0;0.99].
+        index: Subsonic index; 0.5 where unknown. Range [0.1;2].
+        p1_pa: Inlet pressure, absolute. [Pa] Range [1;1e8].
+        t1_k: Inlet temperature. [K] Range [1;5000].
+        p2_pa: Outlet pressure, absolute, below p1_pa. [Pa] Range [0;1e8].
+
+    Returns:
+        c_m3_s_pa: Sonic conductance. [m3/(s Pa)]
+
+    Raises:
+        DomainError: an input is outside its range, or p2_pa is not below p1_pa
+
+    Source: ISO 6358-1:2013, solved for the conductance
+    """
+    return _runtime.call("freeair_conductance_from_flow")((mass_kg_s, b, index, p1_pa, t1_k, p2_pa,))
+
+
+def conductance_outlet_pressure(*, mass_kg_s, c_m3_s_pa, b, index, p1_pa, t1_k):
+    """Outlet pressure of a component that passes a mass flow.
+
+    Model: inverse of freeair_conductance_flow, in closed form; b p1 at exactly the choked flow.
+
+    Arguments:
+        mass_kg_s: Mass flow. [kg/s] Range [0;1e6].
+        c_m3_s_pa: Sonic conductance. [m3/(s Pa)] Range [1e-15;0.01].
+        b: Critical back-pressure ratio. Range [0;0.99].
+        index: Subsonic index. Range [0.1;2].
+        p1_pa: Inlet pressure, absolute. [Pa] Range [1;1e8].
+        t1_k: Inlet temperature. [K] Range [1;5000].
+
+    Returns:
+        p2_pa: Outlet pressure, absolute. [Pa]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the component chokes below this mass flow
+
+    Source: ISO 6358-1:2013, solved for the outlet pressure
+    """
+    return _runtime.call("freeair_conductance_outlet_pressure")((mass_kg_s, c_m3_s_pa, b, index, p1_pa, t1_k,))
+
+
+ConductanceSeriesResult = _collections.namedtuple(
+    "ConductanceSeriesResult", ['c_total_m3_s_pa', 'b_total'])
+
+
+def conductance_series(*, c_m3_s_pa, b):
+    """Conductance and critical ratio of components in series, first to last.
+
+    Model: pair by pair from the inlet, each pair then taken as one ellipse of index 0.5. The first
+    chokes, C = C1, if C1 <= b1 C2; else the second does, and C = C2 y with y the root of C2 y = C1
+    sqrt(1 - ((y - b1) / (1 - b1))^2). b from the limit of small flow, (1 - b)/C^2 = sum (1 -
+    bi)/Ci^2. Exact in those two limits; temperature constant, velocity lost between components.
+
+    Arguments:
+        c_m3_s_pa: Sonic conductances. [m3/(s Pa)] Range [1e-15;0.01].
+        b: Critical back-pressure ratios. Range [0;0.99].
+
+    Returns:
+        c_total_m3_s_pa: Sonic conductance of the whole. [m3/(s Pa)]
+        b_total: Critical back-pressure ratio of the whole.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: ISO 6358-3:2014, systems of components; derived anew in the guide
+    """
+    return _runtime.call("freeair_conductance_series")((c_m3_s_pa, b,), ConductanceSeriesResult)
+
+
+ConductanceParallelResult = _collections.namedtuple(
+    "ConductanceParallelResult", ['c_total_m3_s_pa', 'b_total'])
+
+
+def conductance_parallel(*, c_m3_s_pa, b):
+    """Conductance and critical ratio of components in parallel.
+
+    Model: C = sum Ci, and C / sqrt(1 - b) = sum Ci / sqrt(1 - bi), exact where every component is
+    choked and in the limit of small flow.
+
+    Arguments:
+        c_m3_s_pa: Sonic conductances. [m3/(s Pa)] Range [1e-15;0.01].
+        b: Critical back-pressure ratios. Range [0;0.99].
+
+    Returns:
+        c_total_m3_s_pa: Sonic conductance of the whole. [m3/(s Pa)]
+        b_total: Critical back-pressure ratio of the whole.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: ISO 6358-3:2014, systems of components; derived anew in the guide
+    """
+    return _runtime.call("freeair_conductance_parallel")((c_m3_s_pa, b,), ConductanceParallelResult)
+
+
+def conductance_from_area(*, area_m2, k, r_j_kg_k):
+    """Sonic conductance of an effective area.
+
+    Model: equal choked mass flow, C = C* A / (rho0 sqrt(R T0)); 5.02 mm2 of air a dm3/(s bar).
+
+    Arguments:
+        area_m2: Effective area. [m2] Range (0;100].
+        k: Heat-capacity ratio. Range (1;2].
+        r_j_kg_k: Gas constant. [J/(kg K)] Range [10;10000].
+
+    Returns:
+        c_m3_s_pa: Sonic conductance. [m3/(s Pa)]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_conductance_from_area")((area_m2, k, r_j_kg_k,))
+
+
+def conductance_area(*, c_m3_s_pa, k, r_j_kg_k):
+    """Effective area of a sonic conductance.
+
+    Model: equal choked mass flow, A = C rho0 sqrt(R T0) / C*.
+
+    Arguments:
+        c_m3_s_pa: Sonic conductance. [m3/(s Pa)] Range (0;0.01].
+        k: Heat-capacity ratio. Range (1;2].
+        r_j_kg_k: Gas constant. [J/(kg K)] Range [10;10000].
+
+    Returns:
+        area_m2: Effective area. [m2]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_conductance_area")((c_m3_s_pa, k, r_j_kg_k,))
+
+
+def coefficient_kv_from_cv(*, cv):
+    """Flow coefficient Kv (m3/h of water at 1 bar) of a flow coefficient Cv (US gal/min at 1 psi).
+
+    Model: Kv = 0.86497... Cv, from the definitions of gallon, inch and pound-force.
+
+    Arguments:
+        cv: Flow coefficient Cv. Range [0;1e9].
+
+    Returns:
+        kv: Flow coefficient Kv.
+
+    Raises:
+        DomainError: cv is outside its range
+
+    Source: IEC 60534-1, definitions of the flow coefficients
+    """
+    return _runtime.call("freeair_coefficient_kv_from_cv")((cv,))
+
+
+def coefficient_cv_from_kv(*, kv):
+    """Flow coefficient Cv of a flow coefficient Kv.
+
+    Model: inverse of freeair_coefficient_kv_from_cv.
+
+    Arguments:
+        kv: Flow coefficient Kv. Range [0;1e9].
+
+    Returns:
+        cv: Flow coefficient Cv.
+
+    Raises:
+        DomainError: kv is outside its range
+
+    Source: IEC 60534-1, definitions of the flow coefficients
+    """
+    return _runtime.call("freeair_coefficient_cv_from_kv")((kv,))
+
+
+CoefficientConductanceFromKvResult = _collections.namedtuple(
+    "CoefficientConductanceFromKvResult", ['c_m3_s_pa', 'b'])
+
+
+def coefficient_conductance_from_kv(*, kv, x_t):
+    """Sonic conductance and critical ratio of a valve of known Kv and xT.
+
+    Model: m = A Y sqrt(x p1 rho1), A = Kv sqrt(1000 / 1e5) / 3600 in m2, x = 1 - p2/p1, Y = 1 - x /
+    (3 xT), choked at x = xT: equal choked flow gives C = (2/3) A sqrt(xT / (R T0)) / rho0, equal
+    flow at small drop 1 - b = (8/9) xT. Air, R = 287.05287 J/(kg K), k = 1.4.
+
+    Arguments:
+        kv: Flow coefficient Kv. Range [1e-9;1e6].
+        x_t: Pressure drop ratio factor xT, 0.7 for a globe valve. Range [0.02;1.1].
+
+    Returns:
+        c_m3_s_pa: Sonic conductance. [m3/(s Pa)]
+        b: Critical back-pressure ratio.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: IEC 60534-2-1, sizing equations for compressible fluids, matched to ISO 6358-1:2013 in
+    the guide
+    """
+    return _runtime.call("freeair_coefficient_conductance_from_kv")((kv, x_t,), CoefficientConductanceFromKvResult)
+
+
+CoefficientKvFromConductanceResult = _collections.namedtuple(
+    "CoefficientKvFromConductanceResult", ['kv', 'x_t'])
+
+
+def coefficient_kv_from_conductance(*, c_m3_s_pa, b):
+    """Flow coefficient Kv and factor xT of a component of known C and b.
+
+    Model: inverse of freeair_coefficient_conductance_from_kv.
+
+    Arguments:
+        c_m3_s_pa: Sonic conductance. [m3/(s Pa)] Range [1e-15;0.01].
+        b: Critical back-pressure ratio. Range [0;0.98].
+
+    Returns:
+        kv: Flow coefficient Kv.
+        x_t: Pressure drop ratio factor xT.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_coefficient_kv_from_conductance")((c_m3_s_pa, b,), CoefficientKvFromConductanceResult)
+
+
+def coefficient_air_flow_from_cv(*, cv, p1_pa, t1_k, p2_pa):
+    """Air flow through a valve of known Cv by the fluid power formula.
+
+    Model: Q = 22.7 Cv sqrt((p1 - p2) p2 / T1) in standard ft3/min (14.7 psia, 68 F), psia and
+    degrees Rankine; choked at p2 = 0.53 p1 and constant below.
+
+    Arguments:
+        cv: Flow coefficient Cv. Range (0;1e6].
+        p1_pa: Inlet pressure, absolute. [Pa] Range [1;1e8].
+        t1_k: Inlet temperature. [K] Range [1;5000].
+        p2_pa: Outlet pressure, absolute, not above p1_pa. [Pa] Range [0;1e8].
+
+    Returns:
+        q_m3_s: Volume flow at 14.7 psia and 68 F. [m3/s]
+
+    Raises:
+        DomainError: an input is outside its range, or p2_pa is above p1_pa
+
+    Source: Esposito, Fluid Power with Applications, chapter 13, sizing of valves
+    """
+    return _runtime.call("freeair_coefficient_air_flow_from_cv")((cv, p1_pa, t1_k, p2_pa,))
+
+
+def coefficient_cv_from_air_flow(*, q_m3_s, p1_pa, t1_k, p2_pa):
+    """Cv that passes an air flow, by the fluid power formula.
+
+    Model: inverse of freeair_coefficient_air_flow_from_cv.
+
+    Arguments:
+        q_m3_s: Volume flow at 14.7 psia and 68 F. [m3/s] Range (0;1e4].
+        p1_pa: Inlet pressure, absolute. [Pa] Range [1;1e8].
+        t1_k: Inlet temperature. [K] Range [1;5000].
+        p2_pa: Outlet pressure, absolute, below p1_pa. [Pa] Range [0;1e8].
+
+    Returns:
+        cv: Flow coefficient Cv.
+
+    Raises:
+        DomainError: an input is outside its range, or p2_pa is not below p1_pa
+
+    Source: Esposito, Fluid Power with Applications, chapter 13, sizing of valves
+    """
+    return _runtime.call("freeair_coefficient_cv_from_air_flow")((q_m3_s, p1_pa, t1_k, p2_pa,))
+
+
+def safety_burn_threshold(*, contact_s):
+    """Surface temperature at which bare smooth metal burns skin.
+
+    Model: lower bound of the burn threshold: 65 degC at 1 s, 55 at 10 s, 51 at 1 min, 48 at 10 min,
+    43 from 8 h, straight lines over the logarithm of the time between.
+
+    Arguments:
+        contact_s: Time of contact. [s] Range [1;1e6].
+
+    Returns:
+        t_k: Temperature of the surface. [K]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Discharge parts burn; let them cool.
+
+    Caution: Wear hearing, eye, hand and foot protection.
+
+    Source: ISO 13732-1:2006, burn thresholds, bare (uncoated) smooth metal (from memory; 1 s and 10
+    s are read from its curve)
+    """
+    return _runtime.call("freeair_safety_burn_threshold")((contact_s,))
+
+
+def safety_cleaning_pressure(*, p_atm_pa):
+    """Pressure below which compressed air for cleaning must stay, dead-ended.
+
+    Model: less than 30 psi gauge with the nozzle blocked, with chip guarding and personal
+    protection.
+
+    Arguments:
+        p_atm_pa: Barometric pressure. [Pa] Range [1000;120000].
+
+    Returns:
+        p_pa: Limit, absolute. [Pa]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Blow guns and hoses injure; limit their pressure as local rules say.
+
+    Caution: Wear hearing, eye, hand and foot protection.
+
+    Source: US 29 CFR 1910.242(b)
+    """
+    return _runtime.call("freeair_safety_cleaning_pressure")((p_atm_pa,))
+
+
+def safety_stored_energy_hazard(*, energy_j):
+    """Hazard class of an energy stored in compressed gas.
+
+    Model: above 100 kJ a system counts as highly hazardous in one university's rule; no law says
+    so.
+
+    Arguments:
+        energy_j: Stored energy, isentropic. [J] Range [0;1e15].
+
+    Returns:
+        hazard: Class. One of SAFETY_HAZARD_* (enumeration freeair_safety_hazard).
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: A receiver under pressure stores energy like an explosive.
+
+    Source: University of California, Berkeley, Environment, Health and Safety, Calculating the
+    Stored Energy of a Pressurized Gas Vessel
+    """
+    return _runtime.call("freeair_safety_stored_energy_hazard")((energy_j,))
+
+
+def receiver_volume_from_event(*, shortfall_m3_s, duration_s, p_high_pa, p_low_pa, t_k, p_ref_pa, t_ref_k):
+    """Receiver volume that bridges an event in which demand exceeds supply.
+
+    Model: V = q t p_ref T / (t_ref (p_high - p_low)), with q the demand less the supply during the
+    event. The air in the receiver keeps its temperature.
+
+    Arguments:
+        shortfall_m3_s: Demand less supply during the event, free air. [m3/s] Range [0;1e4].
+        duration_s: Duration of the event. [s] Range [0;1e7].
+        p_high_pa: Upper pressure of the band, absolute. [Pa] Range [1;1e8].
+        p_low_pa: Lower pressure of the band, absolute, below p_high_pa. [Pa] Range [1;1e8].
+        t_k: Temperature of the air in the receiver. [K] Range [50;2000].
+        p_ref_pa: Reference pressure of the free air. [Pa] Range [1000;1e6].
+        t_ref_k: Reference temperature of the free air. [K] Range [50;2000].
+
+    Returns:
+        v_m3: Volume of receiver and piping. [m3]
+
+    Raises:
+        DomainError: an input is outside its range, or p_low_pa is not below p_high_pa
+
+    Source: Esposito, Fluid Power with Applications, chapter 13, sizing of receivers
+    """
+    return _runtime.call("freeair_receiver_volume_from_event")((shortfall_m3_s, duration_s, p_high_pa, p_low_pa, t_k, p_ref_pa, t_ref_k,))
+
+
+def receiver_volume_from_starts(*, supply_m3_s, starts_hz, p_high_pa, p_low_pa, t_k, p_ref_pa, t_ref_k):
+    """Receiver volume that keeps an on/off compressor within a number of starts.
+
+    Model: worst case, demand at half of the supply: V = q p_ref T / (4 f t_ref (p_high - p_low)), f
+    the starts a second.
+
+    Arguments:
+        supply_m3_s: Free air delivery while the compressor runs. [m3/s] Range [0;1e4].
+        starts_hz: Permitted starts a second; an hourly number over 3600. [Hz] Range [1e-9;10].
+        p_high_pa: Upper pressure of the band, absolute. [Pa] Range [1;1e8].
+        p_low_pa: Lower pressure of the band, absolute, below p_high_pa. [Pa] Range [1;1e8].
+        t_k: Temperature of the air in the receiver. [K] Range [50;2000].
+        p_ref_pa: Reference pressure of the free air. [Pa] Range [1000;1e6].
+        t_ref_k: Reference temperature of the free air. [K] Range [50;2000].
+
+    Returns:
+        v_m3: Volume of receiver and piping. [m3]
+
+    Raises:
+        DomainError: an input is outside its range, or p_low_pa is not below p_high_pa
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_receiver_volume_from_starts")((supply_m3_s, starts_hz, p_high_pa, p_low_pa, t_k, p_ref_pa, t_ref_k,))
+
+
+ReceiverCycleResult = _collections.namedtuple(
+    "ReceiverCycleResult", ['run_s', 'rest_s', 'starts_hz'])
+
+
+def receiver_cycle(*, v_m3, supply_m3_s, demand_m3_s, p_high_pa, p_low_pa, t_k, p_ref_pa, t_ref_k):
+    """Running time, resting time and starts of a compressor that cycles between two pressures.
+
+    Model: with the air A = V (p_high - p_low) t_ref / (T p_ref) between the pressures, run = A /
+    (supply - demand), rest = A / demand, starts = 1 / (run + rest). Steady supply and demand.
+
+    Arguments:
+        v_m3: Volume of receiver and piping. [m3] Range [1e-6;1e6].
+        supply_m3_s: Free air delivery while the compressor runs. [m3/s] Range (0;1e4].
+        demand_m3_s: Demand with leaks, free air, below the supply. [m3/s] Range [1e-12;1e4].
+        p_high_pa: Upper pressure of the band, absolute. [Pa] Range [1;1e8].
+        p_low_pa: Lower pressure of the band, absolute, below p_high_pa. [Pa] Range [1;1e8].
+        t_k: Temperature of the air in the receiver. [K] Range [50;2000].
+        p_ref_pa: Reference pressure of the free air. [Pa] Range [1000;1e6].
+        t_ref_k: Reference temperature of the free air. [K] Range [50;2000].
+
+    Returns:
+        run_s: Time on load in a cycle. [s]
+        rest_s: Time off load in a cycle. [s]
+        starts_hz: Starts a second; times 3600 an hour. [Hz]
+
+    Raises:
+        DomainError: an input is outside its range, or p_low_pa is not below p_high_pa
+        NoSolutionError: demand is not below supply: the compressor never stops
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_receiver_cycle")((v_m3, supply_m3_s, demand_m3_s, p_high_pa, p_low_pa, t_k, p_ref_pa, t_ref_k,), ReceiverCycleResult)
+
+
+def receiver_starts_maximum(*, v_m3, supply_m3_s, p_high_pa, p_low_pa, t_k, p_ref_pa, t_ref_k):
+    """Most starts that a steady demand can cause, at half of the supply.
+
+    Model: f = q p_ref T / (4 V t_ref (p_high - p_low)).
+
+    Arguments:
+        v_m3: Volume of receiver and piping. [m3] Range [1e-6;1e6].
+        supply_m3_s: Free air delivery while the compressor runs. [m3/s] Range [0;1e4].
+        p_high_pa: Upper pressure of the band, absolute. [Pa] Range [1;1e8].
+        p_low_pa: Lower pressure of the band, absolute, below p_high_pa. [Pa] Range [1;1e8].
+        t_k: Temperature of the air in the receiver. [K] Range [50;2000].
+        p_ref_pa: Reference pressure of the free air. [Pa] Range [1000;1e6].
+        t_ref_k: Reference temperature of the free air. [K] Range [50;2000].
+
+    Returns:
+        starts_hz: Starts a second; times 3600 an hour. [Hz]
+
+    Raises:
+        DomainError: an input is outside its range, or p_low_pa is not below p_high_pa
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_receiver_starts_maximum")((v_m3, supply_m3_s, p_high_pa, p_low_pa, t_k, p_ref_pa, t_ref_k,))
+
+
+def receiver_usable_air(*, v_m3, p_high_pa, p_low_pa, t_k, p_ref_pa, t_ref_k):
+    """Free air that a receiver gives up between two pressures.
+
+    Model: A = V (p_high - p_low) t_ref / (T p_ref), the receiver keeping its temperature.
+
+    Arguments:
+        v_m3: Volume of receiver and piping. [m3] Range [1e-6;1e6].
+        p_high_pa: Upper pressure of the band, absolute. [Pa] Range [1;1e8].
+        p_low_pa: Lower pressure of the band, absolute, below p_high_pa. [Pa] Range [1;1e8].
+        t_k: Temperature of the air in the receiver. [K] Range [50;2000].
+        p_ref_pa: Reference pressure of the free air. [Pa] Range [1000;1e6].
+        t_ref_k: Reference temperature of the free air. [K] Range [50;2000].
+
+    Returns:
+        air_m3: Volume of free air. [m3]
+
+    Raises:
+        DomainError: an input is outside its range, or p_low_pa is not below p_high_pa
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_receiver_usable_air")((v_m3, p_high_pa, p_low_pa, t_k, p_ref_pa, t_ref_k,))
+
+
+def receiver_pressure_after(*, v_m3, p1_pa, net_m3_s, duration_s, t_k, p_ref_pa, t_ref_k):
+    """Pressure in a receiver after a time of steady net inflow or outflow.
+
+    Model: p2 = p1 + q t p_ref T / (t_ref V), temperature constant.
+
+    Arguments:
+        v_m3: Volume of receiver and piping. [m3] Range [1e-6;1e6].
+        p1_pa: Pressure at the start, absolute. [Pa] Range [1;1e8].
+        net_m3_s: Supply less demand, free air; negative when emptying. [m3/s] Range [-1e4;1e4].
+        duration_s: Time. [s] Range [0;1e9].
+        t_k: Temperature of the air in the receiver. [K] Range [50;2000].
+        p_ref_pa: Reference pressure of the free air. [Pa] Range [1000;1e6].
+        t_ref_k: Reference temperature of the free air. [K] Range [50;2000].
+
+    Returns:
+        p2_pa: Pressure at the end, absolute. [Pa]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the receiver would be empty before the time is over
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_receiver_pressure_after")((v_m3, p1_pa, net_m3_s, duration_s, t_k, p_ref_pa, t_ref_k,))
+
+
+def receiver_fill_time(*, v_m3, p1_pa, p2_pa, net_m3_s, t_k, p_ref_pa, t_ref_k):
+    """Time for a steady net flow to take a receiver from one pressure to another.
+
+    Model: t = V (p2 - p1) t_ref / (q p_ref T), temperature constant; emptying takes a negative
+    flow.
+
+    Arguments:
+        v_m3: Volume of receiver and piping. [m3] Range [1e-6;1e6].
+        p1_pa: Pressure at the start, absolute. [Pa] Range [1;1e8].
+        p2_pa: Pressure at the end, absolute. [Pa] Range [1;1e8].
+        net_m3_s: Supply less demand, free air. [m3/s] Range [-1e4;1e4].
+        t_k: Temperature of the air in the receiver. [K] Range [50;2000].
+        p_ref_pa: Reference pressure of the free air. [Pa] Range [1000;1e6].
+        t_ref_k: Reference temperature of the free air. [K] Range [50;2000].
+
+    Returns:
+        time_s: Time. [s]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: this flow never reaches p2_pa
+        ResultOverflowError: the time is not representable
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_receiver_fill_time")((v_m3, p1_pa, p2_pa, net_m3_s, t_k, p_ref_pa, t_ref_k,))
+
+
+def receiver_free_air_from_pump_up(*, v_m3, p1_pa, t1_k, p2_pa, t2_k, duration_s, p_ref_pa, t_ref_k):
+    """Free air delivery from the time to pump a receiver up.
+
+    Model: q = V (p2 / T2 - p1 / T1) t_ref / (p_ref t), the mean over the test. Nothing may leave
+    the receiver. The air comes in hotter than the shell: with T2 taken as T1 the plain rule reads
+    high by as much as T2 stands above T1, and a volume with water in it reads high by the share of
+    the water.
+
+    Arguments:
+        v_m3: Volume of receiver and piping. [m3] Range [1e-6;1e6].
+        p1_pa: Pressure at the start, absolute. [Pa] Range [1;1e8].
+        t1_k: Temperature of the air in the receiver at the start. [K] Range [50;2000].
+        p2_pa: Pressure at the end, absolute. [Pa] Range [1;1e8].
+        t2_k: Temperature of the air in the receiver at the end. [K] Range [50;2000].
+        duration_s: Time from start to end. [s] Range [1e-3;1e7].
+        p_ref_pa: Reference pressure of the free air. [Pa] Range [1000;1e6].
+        t_ref_k: Reference temperature of the free air. [K] Range [50;2000].
+
+    Returns:
+        q_m3_s: Free air delivery. [m3/s]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Bureau of Energy Efficiency (India), Guide book for energy auditors, volume 3,
+    compressed air system, pump-up test
+    """
+    return _runtime.call("freeair_receiver_free_air_from_pump_up")((v_m3, p1_pa, t1_k, p2_pa, t2_k, duration_s, p_ref_pa, t_ref_k,))
+
+
+def receiver_water_from_pump_up(*, v_m3, expected_s, found_s):
+    """Water in a receiver from a pump-up that is shorter than it should be.
+
+    Model: W = V (1 - found / expected): the same delivery fills the free part of the volume.
+
+    Arguments:
+        v_m3: Volume of receiver and piping. [m3] Range [1e-6;1e6].
+        expected_s: Pump-up time of the drained receiver. [s] Range [1e-3;1e7].
+        found_s: Pump-up time found, between the same pressures. [s] Range [1e-3;1e7].
+
+    Returns:
+        water_m3: Volume of water. [m3]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the time found is longer than the time expected
+
+    Caution: Depressurise to zero, on a gauge that is trusted, before opening.
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_receiver_water_from_pump_up")((v_m3, expected_s, found_s,))
+
+
+def blowdown_time(*, vessel, p2_pa):
+    """Time to blow a vessel down to a pressure.
+
+    Model: choked down to the critical pressure ratio, then subsonic until p2. Choked, with B = V /
+    (A sqrt(R T1)) and m = (n - 1) / (2 n): t = B / (n C*) ((p1/p2)^m - 1) / m. Subsonic, with u =
+    sqrt(1 - (line/p)^((k-1)/k)): t = B / n (p1/line)^m sqrt(2 k / (k - 1)) times the integral of (1
+    - u^2)^(-k (1 - m) / (k - 1)) du, as its series of positive terms.
+
+    Arguments:
+        vessel: Vessel, orifice and surroundings.
+        p2_pa: Pressure to reach, absolute, from p_line_pa to p_vessel_pa. [Pa] Range [1;1e8].
+
+    Returns:
+        time_s: Time. [s]
+
+    Raises:
+        DomainError: an input is outside its range, exponent above k, or vessel below line
+        NoSolutionError: p2_pa is below p_line_pa or above p_vessel_pa
+        StructureVersionError: the structure has a size or flags that this library does not know
+
+    Caution: Depressurise to zero, on a gauge that is trusted, before opening.
+
+    Caution: A receiver under pressure stores energy like an explosive.
+
+    Source: Bar-Meir, Fundamentals of Compressible Fluid Mechanics, evacuating chambers, for the
+    choked phase; derived in the guide
+    """
+    return _runtime.call("freeair_blowdown_time")((vessel, p2_pa,))
+
+
+BlowdownPressureResult = _collections.namedtuple(
+    "BlowdownPressureResult", ['p2_pa', 't2_k'])
+
+
+def blowdown_pressure(*, vessel, duration_s):
+    """Pressure and temperature in a vessel after it has blown down for a time.
+
+    Model: inverse of freeair_blowdown_time; a Newton iteration that converges from one side in the
+    subsonic phase, at most 100 steps. The line pressure once it is reached; T = T1
+    (p/p1)^((n-1)/n).
+
+    Arguments:
+        vessel: Vessel, orifice and surroundings.
+        duration_s: Time since the start. [s] Range [0;1e12].
+
+    Returns:
+        p2_pa: Pressure in the vessel, absolute. [Pa]
+        t2_k: Temperature in the vessel. [K]
+
+    Raises:
+        DomainError: an input is outside its range, exponent above k, or vessel below line
+        StructureVersionError: the structure has a size or flags that this library does not know
+
+    Caution: Depressurise to zero, on a gauge that is trusted, before opening.
+
+    Caution: A receiver under pressure stores energy like an explosive.
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_blowdown_pressure")((vessel, duration_s,), BlowdownPressureResult)
+
+
+def blowdown_fill_time(*, vessel, p2_pa):
+    """Time to fill a vessel from a line at constant pressure.
+
+    Model: dp/dt = n R T m / V with m the flow of the topic flow, T of the line. Choked: t = B / (n
+    C*) (p2 - p1) / line; then subsonic: t = B / n sqrt(2 k / (k - 1)) (u1 - u2).
+
+    Arguments:
+        vessel: Vessel, orifice and surroundings.
+        p2_pa: Pressure to reach, absolute, from p_vessel_pa to p_line_pa. [Pa] Range [0;1e8].
+
+    Returns:
+        time_s: Time. [s]
+
+    Raises:
+        DomainError: an input is outside its range, exponent above k, or vessel above line
+        NoSolutionError: p2_pa is below p_vessel_pa or above p_line_pa
+        StructureVersionError: the structure has a size or flags that this library does not know
+
+    Caution: A receiver under pressure stores energy like an explosive.
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_blowdown_fill_time")((vessel, p2_pa,))
+
+
+def blowdown_fill_pressure(*, vessel, duration_s):
+    """Pressure in a vessel after it has been filled from a line for a time.
+
+    Model: inverse of freeair_blowdown_fill_time, in closed form. The line pressure once it is
+    reached.
+
+    Arguments:
+        vessel: Vessel, orifice and surroundings.
+        duration_s: Time since the start. [s] Range [0;1e12].
+
+    Returns:
+        p2_pa: Pressure in the vessel, absolute. [Pa]
+
+    Raises:
+        DomainError: an input is outside its range, exponent above k, or vessel above line
+        StructureVersionError: the structure has a size or flags that this library does not know
+
+    Caution: A receiver under pressure stores energy like an explosive.
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_blowdown_fill_pressure")((vessel, duration_s,))
+
+
+def blowdown_fill_temperature(*, p1_pa, t1_k, p2_pa, t_line_k, k):
+    """Temperature in a vessel that was filled without heat loss.
+
+    Model: T2 = p2 / (p1 / T1 + (p2 - p1) / (k T)), T of the line; k T when the vessel was empty.
+    Energy balance of an ideal gas, whatever the orifice.
+
+    Arguments:
+        p1_pa: Pressure in the vessel at the start, absolute. [Pa] Range [0;1e8].
+        t1_k: Temperature in the vessel at the start. [K] Range [50;2000].
+        p2_pa: Pressure at the end, absolute, not below p1_pa. [Pa] Range [1;1e8].
+        t_line_k: Temperature of the air that enters. [K] Range [50;2000].
+        k: Heat-capacity ratio. Range (1;2].
+
+    Returns:
+        t2_k: Temperature in the vessel at the end. [K]
+
+    Raises:
+        DomainError: an input is outside its range, or p2_pa is below p1_pa
+
+    Source: Rao, Chemical Engineering Thermodynamics, 1997, example 4.13, energy balance of a tank
+    being filled
+    """
+    return _runtime.call("freeair_blowdown_fill_temperature")((p1_pa, t1_k, p2_pa, t_line_k, k,))
+
+
+def blowdown_evacuation_time(*, v_m3, speed_m3_s, p1_pa, p2_pa, p_ultimate_pa):
+    """Time for a vacuum pump of constant intake to lower the pressure in a vessel.
+
+    Model: t = V / S ln((p1 - pu) / (p2 - pu)), S the intake volume flow at the pressure of the
+    moment, pu the pressure at which leaks or the pump hold it; temperature constant.
+
+    Arguments:
+        v_m3: Volume of the vessel. [m3] Range [1e-9;1e6].
+        speed_m3_s: Intake volume flow of the pump. [m3/s] Range [1e-9;1e4].
+        p1_pa: Pressure at the start, absolute. [Pa] Range [1e-6;1e8].
+        p2_pa: Pressure at the end, absolute, not above p1_pa. [Pa] Range [1e-6;1e8].
+        p_ultimate_pa: Ultimate pressure, absolute. [Pa] Range [0;1e8].
+
+    Returns:
+        time_s: Time. [s]
+
+    Raises:
+        DomainError: an input is outside its range, or p2_pa is above p1_pa
+        NoSolutionError: p2_pa is not above the ultimate pressure
+
+    Source: Esposito, Fluid Power with Applications, chapter 14, vacuum systems
+    """
+    return _runtime.call("freeair_blowdown_evacuation_time")((v_m3, speed_m3_s, p1_pa, p2_pa, p_ultimate_pa,))
+
+
+VesselStoredEnergyResult = _collections.namedtuple(
+    "VesselStoredEnergyResult", ['brode_j', 'isentropic_j', 'isothermal_j', 'available_j'])
+
+
+def vessel_stored_energy(*, p_pa, p_atm_pa, v_m3, k):
+    """Energy stored in compressed air, by the four usual formulas.
+
+    Model: Brode (p - p0) V / (k - 1), an upper bound for a burst; isentropic expansion p V / (k -
+    1) (1 - (p0/p)^((k-1)/k)), the usual figure; isothermal expansion p V ln(p/p0), which takes heat
+    from around; and what is available of that beyond pushing back the atmosphere, p V ln(p/p0) - (p
+    - p0) V. State which one is meant.
+
+    Arguments:
+        p_pa: Pressure in the vessel, absolute, not below p_atm_pa. [Pa] Range [1;1e9].
+        p_atm_pa: Barometric pressure. [Pa] Range [1000;120000].
+        v_m3: Volume of the vessel. [m3] Range [1e-9;1e6].
+        k: Heat-capacity ratio. Range (1;2].
+
+    Returns:
+        brode_j: Brode energy. [J]
+        isentropic_j: Work of isentropic expansion. [J]
+        isothermal_j: Work of isothermal expansion. [J]
+        available_j: Available work of isothermal expansion. [J]
+
+    Raises:
+        DomainError: an input is outside its range, or p_pa is below p_atm_pa
+
+    Caution: A receiver under pressure stores energy like an explosive.
+
+    Caution: Vessels are judged by an inspector under local codes, not by calculation.
+
+    Source: Paulsen, Pressure Systems Stored-Energy Threshold Risk Analysis, PNNL-18696, 2009, for
+    the choice of formulas
+    """
+    return _runtime.call("freeair_vessel_stored_energy")((p_pa, p_atm_pa, v_m3, k,), VesselStoredEnergyResult)
+
+
+VesselTestEnergyResult = _collections.namedtuple(
+    "VesselTestEnergyResult", ['energy_j', 'tnt_kg'])
+
+
+def vessel_test_energy(*, p_pa, p_atm_pa, v_m3):
+    """Stored energy of a pneumatic test, and its TNT equivalent.
+
+    Model: E = 2.5 p V (1 - (p0/p)^0.286), for air and nitrogen; TNT = E / 4266920 J/kg.
+
+    Arguments:
+        p_pa: Pressure in the vessel, absolute, not below p_atm_pa. [Pa] Range [1;1e9].
+        p_atm_pa: Barometric pressure. [Pa] Range [1000;120000].
+        v_m3: Volume of the vessel. [m3] Range [1e-9;1e6].
+
+    Returns:
+        energy_j: Stored energy. [J]
+        tnt_kg: Equivalent mass of TNT. [kg]
+
+    Raises:
+        DomainError: an input is outside its range, or p_pa is below p_atm_pa
+
+    Caution: A receiver under pressure stores energy like an explosive.
+
+    Caution: Vessels are judged by an inspector under local codes, not by calculation.
+
+    Source: ASME PCC-2, Article 501, Mandatory Appendix 501-II, equations II-2 and II-3
+    """
+    return _runtime.call("freeair_vessel_test_energy")((p_pa, p_atm_pa, v_m3,), VesselTestEnergyResult)
+
+
+def vessel_tnt_equivalent(*, energy_j, tnt_j_kg):
+    """Mass of TNT that releases an energy.
+
+    Model: division by the specific energy chosen: 4.184e6 J/kg by convention, 4.26692e6 J/kg in
+    ASME PCC-2, 4.62e6 J/kg in some laboratory rules.
+
+    Arguments:
+        energy_j: Energy. [J] Range [0;1e15].
+        tnt_j_kg: Specific energy of TNT. [J/kg] Range [1e6;1e7].
+
+    Returns:
+        tnt_kg: Equivalent mass of TNT. [kg]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: A receiver under pressure stores energy like an explosive.
+
+    Source: definition
+    """
+    return _runtime.call("freeair_vessel_tnt_equivalent")((energy_j, tnt_j_kg,))
+
+
+def vessel_test_distance(*, energy_j):
+    """Least distance of people from a pneumatic test.
+
+    Model: the greater of R = 20 m/kg^(1/3) (2 TNT)^(1/3) with TNT = E / 4266920 J/kg and a floor of
+    30 m up to 135.5 MJ, 60 m up to 271 MJ; R alone above.
+
+    Arguments:
+        energy_j: Stored energy of the test. [J] Range [0;1e15].
+
+    Returns:
+        distance_m: Distance. [m]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: A receiver under pressure stores energy like an explosive.
+
+    Caution: Vessels are judged by an inspector under local codes, not by calculation.
+
+    Source: ASME PCC-2, Article 501, Mandatory Appendix 501-III, equation III-1
+    """
+    return _runtime.call("freeair_vessel_test_distance")((energy_j,))
+
+
+VesselShellStressResult = _collections.namedtuple(
+    "VesselShellStressResult", ['hoop_pa', 'longitudinal_pa'])
+
+
+def vessel_shell_stress(*, dp_pa, radius_m, wall_m):
+    """Hoop and longitudinal membrane stress in a thin cylindrical shell.
+
+    Model: hoop p r / t, longitudinal p r / (2 t), away from heads, nozzles and supports; weld and
+    corrosion not counted.
+
+    Arguments:
+        dp_pa: Pressure inside above that outside. [Pa] Range [0;1e9].
+        radius_m: Inside radius. [m] Range [1e-3;100].
+        wall_m: Wall thickness. [m] Range [1e-5;10].
+
+    Returns:
+        hoop_pa: Hoop stress. [Pa]
+        longitudinal_pa: Longitudinal stress. [Pa]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Vessels are judged by an inspector under local codes, not by calculation.
+
+    Source: Gere, Mechanics of Materials, chapter 8, pressure vessels
+    """
+    return _runtime.call("freeair_vessel_shell_stress")((dp_pa, radius_m, wall_m,), VesselShellStressResult)
+
+
+def vessel_sphere_stress(*, dp_pa, radius_m, wall_m):
+    """Membrane stress in a thin spherical shell.
+
+    Model: p r / (2 t), away from openings and supports.
+
+    Arguments:
+        dp_pa: Pressure inside above that outside. [Pa] Range [0;1e9].
+        radius_m: Inside radius. [m] Range [1e-3;100].
+        wall_m: Wall thickness. [m] Range [1e-5;10].
+
+    Returns:
+        stress_pa: Stress, the same in each direction. [Pa]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Vessels are judged by an inspector under local codes, not by calculation.
+
+    Source: Gere, Mechanics of Materials, chapter 8, pressure vessels
+    """
+    return _runtime.call("freeair_vessel_sphere_stress")((dp_pa, radius_m, wall_m,))
+
+
+def vessel_wall_required(*, dp_pa, radius_m, stress_pa, joint_efficiency, corrosion_m):
+    """Wall of a cylindrical shell that a code formula requires, corrosion allowance included.
+
+    Model: t = P (R + c) / (S E - 0.6 P) + c, for P up to 0.385 S E. Circumferential stress only:
+    heads, nozzles, supports and minimum thicknesses have rules of their own.
+
+    Arguments:
+        dp_pa: Design pressure, inside above outside. [Pa] Range [0;1e9].
+        radius_m: Inside radius, new. [m] Range [1e-3;100].
+        stress_pa: Allowable stress of the material at temperature. [Pa] Range [1e6;1e9].
+        joint_efficiency: Efficiency of the longitudinal joint. Range [0.3;1].
+        corrosion_m: Corrosion allowance. [m] Range [0;0.1].
+
+    Returns:
+        wall_m: Required wall, new. [m]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the pressure is beyond the range of the formula
+
+    Caution: Vessels are judged by an inspector under local codes, not by calculation.
+
+    Source: ASME Boiler and Pressure Vessel Code, Section VIII, Division 1, UG-27(c)(1)
+    """
+    return _runtime.call("freeair_vessel_wall_required")((dp_pa, radius_m, stress_pa, joint_efficiency, corrosion_m,))
+
+
+def vessel_pressure_allowable(*, wall_m, outside_radius_m, stress_pa, joint_efficiency, corrosion_m):
+    """Pressure that a code formula allows a measured cylindrical wall.
+
+    Model: with t the wall less the allowance for corrosion to come, P = S E t / (Ro - 0.4 t), the
+    formula of UG-27(c)(1) on the outside radius, which corrosion inside leaves as it was. For t up
+    to half the inside radius. Measure at the thinnest place: the bottom, beneath the water.
+
+    Arguments:
+        wall_m: Least wall measured. [m] Range [1e-5;1].
+        outside_radius_m: Outside radius. [m] Range [1e-3;100].
+        stress_pa: Allowable stress of the material at temperature. [Pa] Range [1e6;1e9].
+        joint_efficiency: Efficiency of the longitudinal joint. Range [0.3;1].
+        corrosion_m: Corrosion allowance. [m] Range [0;0.1].
+
+    Returns:
+        dp_pa: Pressure inside above outside. [Pa]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: no wall is left after the allowance, or it is too thick for the formula
+
+    Caution: Vessels are judged by an inspector under local codes, not by calculation.
+
+    Caution: A receiver under pressure stores energy like an explosive.
+
+    Source: ASME Boiler and Pressure Vessel Code, Section VIII, Division 1, Mandatory Appendix
+    1-1(a)(1)
+    """
+    return _runtime.call("freeair_vessel_pressure_allowable")((wall_m, outside_radius_m, stress_pa, joint_efficiency, corrosion_m,))
+
+
+def vessel_relief_capacity(*, area_m2, coefficient, p_relieving_pa, t_k, p_back_pa, p_ref_pa, t_ref_k):
+    """Free air that a relief valve passes.
+
+    Model: isentropic flow of dry air (k = 1.4, R = 287.05287 J/(kg K)) through coefficient times
+    area, choked wherever it blows off to the atmosphere above about 0.9 bar gauge. Use the derated
+    coefficient on the certificate, and the set pressure with its overpressure.
+
+    Arguments:
+        area_m2: Actual discharge area. [m2] Range [1e-9;1].
+        coefficient: Derated coefficient of discharge. Range [0.01;1].
+        p_relieving_pa: Relieving pressure, absolute, not below p_back_pa. [Pa] Range [1000;1e8].
+        t_k: Temperature in the vessel. [K] Range [50;2000].
+        p_back_pa: Pressure beyond the valve, absolute. [Pa] Range [0;1e8].
+        p_ref_pa: Reference pressure of the free air. [Pa] Range [1000;1e6].
+        t_ref_k: Reference temperature of the free air. [K] Range [50;2000].
+
+    Returns:
+        q_m3_s: Capacity as free air. [m3/s]
+
+    Raises:
+        DomainError: an input is outside its range, or p_relieving_pa is below p_back_pa
+
+    Caution: Never plug, reset or weaken a relief valve.
+
+    Source: API Standard 520 Part I, sizing for gas in critical flow
+    """
+    return _runtime.call("freeair_vessel_relief_capacity")((area_m2, coefficient, p_relieving_pa, t_k, p_back_pa, p_ref_pa, t_ref_k,))
+
+
+VesselReliefVerdictResult = _collections.namedtuple(
+    "VesselReliefVerdictResult", ['margin', 'verdict'])
+
+
+def vessel_relief_verdict(*, capacity_m3_s, capacity_uncertainty_m3_s, delivery_m3_s, delivery_uncertainty_m3_s, confidence):
+    """Does a relief valve pass what the compressor delivers?
+
+    Model: guarded decision on the difference capacity less delivery, with its standard uncertainty:
+    MEETS, FAILS or CANNOT_TELL.
+
+    Arguments:
+        capacity_m3_s: Capacity of the relief valve, free air. [m3/s] Range [0;1e4].
+        capacity_uncertainty_m3_s: Its standard uncertainty. [m3/s] Range [0;1e4].
+        delivery_m3_s: Delivery of every compressor on it, same reference. [m3/s] Range [1e-12;1e4].
+        delivery_uncertainty_m3_s: Its standard uncertainty. [m3/s] Range [0;1e4].
+        confidence: Probability required of a firm verdict. Range (0.5;1).
+
+    Returns:
+        margin: Capacity over delivery.
+        verdict: The decision. One of VERDICT_* (enumeration freeair_verdict).
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Never plug, reset or weaken a relief valve.
+
+    Source: JCGM 106:2012, 8.3, guarded decisions
+    """
+    return _runtime.call("freeair_vessel_relief_verdict")((capacity_m3_s, capacity_uncertainty_m3_s, delivery_m3_s, delivery_uncertainty_m3_s, confidence,), VesselReliefVerdictResult)
+
+
+def leakage_share_from_cycle(*, load_s, unload_s):
+    """Share of a compressor's capacity that leaks, from load and unload times without demand.
+
+    Model: s = load / (load + unload). Sum the times over several whole cycles.
+
+    Arguments:
+        load_s: Time on load, demand off. [s] Range [0;1e7].
+        unload_s: Time off load, demand off. [s] Range [0;1e7].
+
+    Returns:
+        share: Leak as a share of the capacity.
+
+    Raises:
+        DomainError: an input is outside its range, or both times are zero
+
+    Source: Bureau of Energy Efficiency (India), Guide book for energy auditors, volume 3,
+    compressed air system, leakage test
+    """
+    return _runtime.call("freeair_leakage_share_from_cycle")((load_s, unload_s,))
+
+
+def leakage_flow_from_cycle(*, load_s, unload_s, capacity_m3_s):
+    """Leak from load and unload times without demand.
+
+    Model: q = Q load / (load + unload), Q the free air delivery at the pressure of the test.
+
+    Arguments:
+        load_s: Time on load, demand off. [s] Range [0;1e7].
+        unload_s: Time off load, demand off. [s] Range [0;1e7].
+        capacity_m3_s: Free air delivery of the compressor. [m3/s] Range [0;1e4].
+
+    Returns:
+        q_m3_s: Leak as free air. [m3/s]
+
+    Raises:
+        DomainError: an input is outside its range, or both times are zero
+
+    Source: Bureau of Energy Efficiency (India), Guide book for energy auditors, volume 3,
+    compressed air system, leakage test
+    """
+    return _runtime.call("freeair_leakage_flow_from_cycle")((load_s, unload_s, capacity_m3_s,))
+
+
+LeakageMeanFromDecayResult = _collections.namedtuple(
+    "LeakageMeanFromDecayResult", ['q_m3_s', 'mass_kg_s'])
+
+
+def leakage_mean_from_decay(*, v_m3, p1_pa, t1_k, p2_pa, t2_k, duration_s, p_ref_pa, t_ref_k):
+    """Mean leak from the fall of pressure in an isolated volume.
+
+    Model: q = V (p1 / T1 - p2 / T2) t_ref / (p_ref t), counted as mass and as free air. One kelvin
+    of cooling looks like a leak of p/T: read the temperature or wait until it rests.
+
+    Arguments:
+        v_m3: Volume of receiver and piping. [m3] Range [1e-6;1e6].
+        p1_pa: Pressure at the start, absolute. [Pa] Range [1;1e8].
+        t1_k: Temperature of the air at the start. [K] Range [50;2000].
+        p2_pa: Pressure at the end, absolute. [Pa] Range [1;1e8].
+        t2_k: Temperature of the air at the end. [K] Range [50;2000].
+        duration_s: Time from start to end. [s] Range [1e-3;1e7].
+        p_ref_pa: Reference pressure of the free air. [Pa] Range [1000;1e6].
+        t_ref_k: Reference temperature of the free air. [K] Range [50;2000].
+
+    Returns:
+        q_m3_s: Leak as free air. [m3/s]
+        mass_kg_s: Leak as mass flow. [kg/s]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_leakage_mean_from_decay")((v_m3, p1_pa, t1_k, p2_pa, t2_k, duration_s, p_ref_pa, t_ref_k,), LeakageMeanFromDecayResult)
+
+
+def leakage_at_pressure_from_decay(*, v_m3, p1_pa, p2_pa, duration_s, t_k, p_pa, p_ref_pa, t_ref_k):
+    """Leak at a chosen pressure from the fall of pressure in an isolated volume.
+
+    Model: leaks are choked, in proportion to the absolute pressure, so that it falls exponentially:
+    q = V ln(p1 / p2) / t p t_ref / (T p_ref). Good while both pressures are above about 1.9 times
+    the barometer.
+
+    Arguments:
+        v_m3: Volume of receiver and piping. [m3] Range [1e-6;1e6].
+        p1_pa: Pressure at the start, absolute. [Pa] Range [1;1e8].
+        p2_pa: Pressure at the end, absolute, not above p1_pa. [Pa] Range [1;1e8].
+        duration_s: Time from start to end. [s] Range [1e-3;1e7].
+        t_k: Temperature of the air in the system. [K] Range [50;2000].
+        p_pa: Pressure at which the leak is wanted, absolute. [Pa] Range [1;1e8].
+        p_ref_pa: Reference pressure of the free air. [Pa] Range [1000;1e6].
+        t_ref_k: Reference temperature of the free air. [K] Range [50;2000].
+
+    Returns:
+        q_m3_s: Leak as free air. [m3/s]
+
+    Raises:
+        DomainError: an input is outside its range, or p2_pa is above p1_pa
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_leakage_at_pressure_from_decay")((v_m3, p1_pa, p2_pa, duration_s, t_k, p_pa, p_ref_pa, t_ref_k,))
+
+
+def leakage_flow_at_pressure(*, q1_m3_s, p1_pa, p2_pa, p_atm_pa):
+    """Leak at one pressure from the leak at another.
+
+    Model: isentropic flow through the same effective area, so in proportion to the absolute
+    pressure while choked at both. A seal that opens with pressure leaks more than that.
+
+    Arguments:
+        q1_m3_s: Leak at p1_pa, free air. [m3/s] Range [0;1e4].
+        p1_pa: Pressure, absolute, above p_atm_pa. [Pa] Range [1000;1e8].
+        p2_pa: Another pressure, absolute, not below p_atm_pa. [Pa] Range [1000;1e8].
+        p_atm_pa: Barometric pressure. [Pa] Range [1000;120000].
+
+    Returns:
+        q2_m3_s: Leak at p2_pa, free air. [m3/s]
+
+    Raises:
+        DomainError: an input is outside its range, p1_pa is not above p_atm_pa or p2_pa is below it
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_leakage_flow_at_pressure")((q1_m3_s, p1_pa, p2_pa, p_atm_pa,))
+
+
+LeakageFlowFromReadingsResult = _collections.namedtuple(
+    "LeakageFlowFromReadingsResult", ['q_at_m3_s', 'slope_m3_s_pa'])
+
+
+def leakage_flow_from_readings(*, p_pa, q_m3_s, p_at_pa):
+    """Leak at a pressure from leaks found at several pressures.
+
+    Model: straight line of least squares through the readings, evaluated at p_pa. No physics: it
+    serves for systems whose leaks do not grow in proportion to the absolute pressure.
+
+    Arguments:
+        p_pa: Pressures, all gauge or all absolute. [Pa] Range [0;1e8].
+        q_m3_s: Leaks at those pressures. [m3/s] Range [-1e4;1e4].
+        p_at_pa: Pressure at which the leak is wanted. [Pa] Range [0;1e8].
+
+    Returns:
+        q_at_m3_s: Leak there. [m3/s]
+        slope_m3_s_pa: Growth of the leak with pressure. [m3/(s Pa)]
+
+    Raises:
+        DomainError: an input is outside its range
+        DataError: fewer than two different pressures
+
+    Source: US Navy, MO-209, Maintenance of Steam, Hot Water, and Compressed Air Distribution
+    Systems, chapter 5, calculation of losses
+    """
+    return _runtime.call("freeair_leakage_flow_from_readings")((p_pa, q_m3_s, p_at_pa,), LeakageFlowFromReadingsResult)
+
+
+LeakageFlowFromHoleResult = _collections.namedtuple(
+    "LeakageFlowFromHoleResult", ['q_m3_s', 'mass_kg_s'])
+
+
+def leakage_flow_from_hole(*, diameter_m, coefficient, p_line_pa, t_line_k, p_atm_pa, p_ref_pa, t_ref_k):
+    """Leak through a round hole.
+
+    Model: isentropic flow through coefficient times pi/4 d^2, choked or not, as mass and as free
+    air.
+
+    Arguments:
+        diameter_m: Diameter. [m] Range [1e-6;1].
+        coefficient: Discharge coefficient; 0.65 for a sharp edge. Range [0.01;1].
+        p_line_pa: Pressure before the hole, absolute, above p_atm_pa. [Pa] Range [1000;1e8].
+        t_line_k: Temperature before the hole. [K] Range [50;2000].
+        p_atm_pa: Barometric pressure. [Pa] Range [1000;120000].
+        p_ref_pa: Reference pressure of the free air. [Pa] Range [1000;1e6].
+        t_ref_k: Reference temperature of the free air. [K] Range [50;2000].
+
+    Returns:
+        q_m3_s: Leak as free air. [m3/s]
+        mass_kg_s: Leak as mass flow. [kg/s]
+
+    Raises:
+        DomainError: an input is outside its range, or p_line_pa is not above p_atm_pa
+
+    Caution: Blow guns and hoses injure; limit their pressure as local rules say.
+
+    Source: Cengel and Boles, Thermodynamics: An Engineering Approach, chapter 7, example on
+    repairing an air leak
+    """
+    return _runtime.call("freeair_leakage_flow_from_hole")((diameter_m, coefficient, p_line_pa, t_line_k, p_atm_pa, p_ref_pa, t_ref_k,), LeakageFlowFromHoleResult)
+
+
+def leakage_hole_from_flow(*, q_m3_s, coefficient, p_line_pa, t_line_k, p_atm_pa, p_ref_pa, t_ref_k):
+    """Diameter of the one round hole that leaks as much.
+
+    Model: inverse of freeair_leakage_flow_from_hole.
+
+    Arguments:
+        q_m3_s: Leak as free air. [m3/s] Range [0;1e4].
+        coefficient: Discharge coefficient; 0.65 for a sharp edge. Range [0.01;1].
+        p_line_pa: Pressure before the hole, absolute, above p_atm_pa. [Pa] Range [1000;1e8].
+        t_line_k: Temperature before the hole. [K] Range [50;2000].
+        p_atm_pa: Barometric pressure. [Pa] Range [1000;120000].
+        p_ref_pa: Reference pressure of the free air. [Pa] Range [1000;1e6].
+        t_ref_k: Reference temperature of the free air. [K] Range [50;2000].
+
+    Returns:
+        diameter_m: Diameter. [m]
+
+    Raises:
+        DomainError: an input is outside its range, or p_line_pa is not above p_atm_pa
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_leakage_hole_from_flow")((q_m3_s, coefficient, p_line_pa, t_line_k, p_atm_pa, p_ref_pa, t_ref_k,))
+
+
+def leakage_power(*, q_m3_s, p_ref_pa, t_ref_k, p_in_pa, t_in_k, p_line_pa, efficiency):
+    """Power that a leak takes at the compressor.
+
+    Model: P = m k / (k - 1) R T_in ((p_line / p_in)^((k-1)/k) - 1) / efficiency: isentropic
+    compression in one stage over the efficiency from there to the meter. It is saved only if the
+    control of the compressor lets it be.
+
+    Arguments:
+        q_m3_s: Leak as free air. [m3/s] Range [0;1e4].
+        p_ref_pa: Reference pressure of the free air. [Pa] Range [1000;1e6].
+        t_ref_k: Reference temperature of the free air. [K] Range [50;2000].
+        p_in_pa: Inlet pressure of the compressor, absolute. [Pa] Range [1000;1e6].
+        t_in_k: Inlet temperature of the compressor. [K] Range [50;2000].
+        p_line_pa: Pressure it compresses to, absolute, not below p_in_pa. [Pa] Range [1000;1e8].
+        efficiency: Isentropic efficiency times motor efficiency. Range [0.01;1].
+
+    Returns:
+        power_w: Power. [W]
+
+    Raises:
+        DomainError: an input is outside its range, or p_line_pa is below p_in_pa
+
+    Source: Cengel and Boles, Thermodynamics: An Engineering Approach, chapter 7, example on
+    repairing an air leak
+    """
+    return _runtime.call("freeair_leakage_power")((q_m3_s, p_ref_pa, t_ref_k, p_in_pa, t_in_k, p_line_pa, efficiency,))
+
+
+LeakageCostResult = _collections.namedtuple(
+    "LeakageCostResult", ['energy_j', 'cost'])
+
+
+def leakage_cost(*, power_w, running_s, price_1_j):
+    """Energy and money that a leak takes in a time.
+
+    Model: energy = power times time, cost = energy times price. A price a kilowatt-hour over 3.6e6
+    is a price a joule.
+
+    Arguments:
+        power_w: Power that the leak takes. [W] Range [0;1e8].
+        running_s: Time under pressure. [s] Range [0;1e10].
+        price_1_j: Price of energy a joule, in any currency. [J] Range [0;1].
+
+    Returns:
+        energy_j: Energy. [J]
+        cost: Cost, in the currency of the price. [the caller's unit]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: definition
+    """
+    return _runtime.call("freeair_leakage_cost")((power_w, running_s, price_1_j,), LeakageCostResult)
+
+
 def machine_complete(*, machine):
     """Fills every field that is not given with its default.
 
@@ -3333,6 +5059,8 @@ def fault_name(*, fault):
 __all__ = [
     "BeltSlipResult",
     "BeltTensionsFromPowerResult",
+    "BlowdownPressureResult",
+    "BlowdownVessel",
     "CAPACITOR_RUN_10",
     "CAPACITOR_RUN_15",
     "CAPACITOR_RUN_5",
@@ -3360,6 +5088,11 @@ __all__ = [
     "CapacitorMotorQuadratureResult",
     "CapacitorMotorWindings",
     "CapacitorVerdictResult",
+    "CoefficientConductanceFromKvResult",
+    "CoefficientKvFromConductanceResult",
+    "ConductanceFlowResult",
+    "ConductanceParallelResult",
+    "ConductanceSeriesResult",
     "CycleCardResult",
     "CycleResult",
     "ERR_DATA",
@@ -3397,7 +5130,14 @@ __all__ = [
     "FAULT_RELIEF_WEAK",
     "FAULT_RUN_CAPACITOR",
     "FAULT_UNLOADER_LEAK",
+    "FLOW_SUBSONIC",
+    "FLOW_SUPERSONIC",
     "FaultApplyResult",
+    "FlowIsentropicRatiosResult",
+    "LeakageCostResult",
+    "LeakageFlowFromHoleResult",
+    "LeakageFlowFromReadingsResult",
+    "LeakageMeanFromDecayResult",
     "MACHINE_SIDE_BY_SIDE",
     "MACHINE_V",
     "Machine",
@@ -3426,8 +5166,18 @@ __all__ = [
     "NAMEPLATE_IE2",
     "NAMEPLATE_IE3",
     "NAMEPLATE_IE4",
+    "NOZZLE_CONE",
+    "NOZZLE_CYLINDRICAL",
+    "NOZZLE_ROUNDED_TUBE",
+    "NOZZLE_SHARP_EDGED",
+    "NOZZLE_SHORT_TUBE",
+    "NOZZLE_TOROIDAL_ACCURATE",
+    "NOZZLE_TOROIDAL_NORMAL",
+    "NOZZLE_WELL_ROUNDED",
     "NameplateCodeBandResult",
     "NameplateLockedRotorCurrentResult",
+    "NozzleDischargeCoefficientResult",
+    "NozzleMeterMassFlowResult",
     "OK",
     "PARAMETER_ARRAY",
     "PARAMETER_LOWER_CLOSED",
@@ -3461,8 +5211,12 @@ __all__ = [
     "REFERENCE_SCFM_70F",
     "REFERENCE_STP",
     "RatingCompleteResult",
+    "ReceiverCycleResult",
     "ReferenceConditionsResult",
     "ReferenceMassFlowFromVolumeFlowResult",
+    "SAFETY_HIGH",
+    "SAFETY_LOWER",
+    "SAFETY_UNKNOWN",
     "SupplyStartingVoltageResult",
     "SupplyVoltageAtLoadResult",
     "SupplyVoltageVerdictResult",
@@ -3477,6 +5231,10 @@ __all__ = [
     "VERDICT_CANNOT_TELL",
     "VERDICT_FAILS",
     "VERDICT_MEETS",
+    "VesselReliefVerdictResult",
+    "VesselShellStressResult",
+    "VesselStoredEnergyResult",
+    "VesselTestEnergyResult",
     "WARN_EXTRAPOLATED",
     "WARN_INCONSISTENT",
     "WARN_LIMIT",
@@ -3499,6 +5257,12 @@ __all__ = [
     "belt_tension_from_frequency",
     "belt_tension_ratio",
     "belt_tensions_from_power",
+    "blowdown_evacuation_time",
+    "blowdown_fill_pressure",
+    "blowdown_fill_temperature",
+    "blowdown_fill_time",
+    "blowdown_pressure",
+    "blowdown_time",
     "capacitor_bleeder",
     "capacitor_current",
     "capacitor_discharge_time",
@@ -3516,12 +5280,44 @@ __all__ = [
     "capacitor_verdict",
     "caution_name",
     "caution_text",
+    "coefficient_air_flow_from_cv",
+    "coefficient_conductance_from_kv",
+    "coefficient_cv_from_air_flow",
+    "coefficient_cv_from_kv",
+    "coefficient_kv_from_conductance",
+    "coefficient_kv_from_cv",
+    "conductance_area",
+    "conductance_flow",
+    "conductance_from_area",
+    "conductance_from_flow",
+    "conductance_outlet_pressure",
+    "conductance_parallel",
+    "conductance_series",
     "cycle_card",
     "cycle_point",
     "fault_applies",
     "fault_apply",
     "fault_count",
     "fault_name",
+    "flow_area_from_mass_flow",
+    "flow_critical_coefficient",
+    "flow_critical_pressure_ratio",
+    "flow_inlet_pressure_from_mass_flow",
+    "flow_isentropic_ratios",
+    "flow_mach_from_area_ratio",
+    "flow_mach_from_pressure_ratio",
+    "flow_mass_flow",
+    "flow_outlet_pressure_from_mass_flow",
+    "leakage_at_pressure_from_decay",
+    "leakage_cost",
+    "leakage_flow_at_pressure",
+    "leakage_flow_from_cycle",
+    "leakage_flow_from_hole",
+    "leakage_flow_from_readings",
+    "leakage_hole_from_flow",
+    "leakage_mean_from_decay",
+    "leakage_power",
+    "leakage_share_from_cycle",
     "machine_complete",
     "machine_displacement",
     "motor_line_current",
@@ -3544,6 +5340,11 @@ __all__ = [
     "nameplate_load_from_current",
     "nameplate_load_from_speed",
     "nameplate_locked_rotor_current",
+    "nozzle_discharge_coefficient",
+    "nozzle_meter_coefficient",
+    "nozzle_meter_mass_flow",
+    "nozzle_sharp_edged_coefficient",
+    "nozzle_trade_flow",
     "prediction_leak_down",
     "prediction_level_off",
     "prediction_pumpup",
@@ -3560,6 +5361,15 @@ __all__ = [
     "pulley_open_wrap",
     "pulley_span",
     "rating_complete",
+    "receiver_cycle",
+    "receiver_fill_time",
+    "receiver_free_air_from_pump_up",
+    "receiver_pressure_after",
+    "receiver_starts_maximum",
+    "receiver_usable_air",
+    "receiver_volume_from_event",
+    "receiver_volume_from_starts",
+    "receiver_water_from_pump_up",
     "reference_conditions",
     "reference_density",
     "reference_find",
@@ -3571,6 +5381,9 @@ __all__ = [
     "reference_name",
     "reference_text",
     "reference_volume_flow_from_mass_flow",
+    "safety_burn_threshold",
+    "safety_cleaning_pressure",
+    "safety_stored_energy_hazard",
     "status_name",
     "status_text",
     "supply_combined_deviation",
@@ -3602,4 +5415,14 @@ __all__ = [
     "verdict_probability",
     "version_number",
     "version_text",
+    "vessel_pressure_allowable",
+    "vessel_relief_capacity",
+    "vessel_relief_verdict",
+    "vessel_shell_stress",
+    "vessel_sphere_stress",
+    "vessel_stored_energy",
+    "vessel_test_distance",
+    "vessel_test_energy",
+    "vessel_tnt_equivalent",
+    "vessel_wall_required",
 ]

@@ -79,6 +79,19 @@ CAPACITOR_RUN_10: int
 CAPACITOR_RUN_15: int
 CAPACITOR_START_20: int
 CAPACITOR_START_23: int
+FLOW_SUBSONIC: int
+FLOW_SUPERSONIC: int
+NOZZLE_SHARP_EDGED: int
+NOZZLE_WELL_ROUNDED: int
+NOZZLE_SHORT_TUBE: int
+NOZZLE_ROUNDED_TUBE: int
+NOZZLE_CONE: int
+NOZZLE_TOROIDAL_ACCURATE: int
+NOZZLE_TOROIDAL_NORMAL: int
+NOZZLE_CYLINDRICAL: int
+SAFETY_UNKNOWN: int
+SAFETY_LOWER: int
+SAFETY_HIGH: int
 MACHINE_V: int
 MACHINE_SIDE_BY_SIDE: int
 FAULT_NONE: int
@@ -148,6 +161,17 @@ class CapacitorMotorPerformance(Structure):
     auxiliary_a: float
     capacitor_v: float
     def __init__(self, *, torque_nm: float | None = ..., mechanical_w: float | None = ..., input_w: float | None = ..., power_factor: float | None = ..., line_a: float | None = ..., main_a: float | None = ..., auxiliary_a: float | None = ..., capacitor_v: float | None = ...) -> None: ...
+
+class BlowdownVessel(Structure):
+    v_m3: float
+    area_m2: float
+    p_vessel_pa: float
+    p_line_pa: float
+    t_k: float
+    exponent: float
+    k: float
+    r_j_kg_k: float
+    def __init__(self, *, v_m3: float | None = ..., area_m2: float | None = ..., p_vessel_pa: float | None = ..., p_line_pa: float | None = ..., t_k: float | None = ..., exponent: float | None = ..., k: float | None = ..., r_j_kg_k: float | None = ...) -> None: ...
 
 class Machine(Structure):
     speed_rev_s: float
@@ -856,6 +880,401 @@ def belt_span_frequency(*, static_n: _Array, mass_kg_m: _Array, span_m: _Array) 
 def belt_tension_from_frequency(*, frequency_hz: float, mass_kg_m: float, span_m: float) -> float: ...
 @overload
 def belt_tension_from_frequency(*, frequency_hz: _Array, mass_kg_m: _Array, span_m: _Array) -> Any: ...
+
+@overload
+def flow_critical_pressure_ratio(*, k: float) -> float: ...
+@overload
+def flow_critical_pressure_ratio(*, k: _Array) -> Any: ...
+
+@overload
+def flow_critical_coefficient(*, k: float) -> float: ...
+@overload
+def flow_critical_coefficient(*, k: _Array) -> Any: ...
+
+@overload
+def flow_mass_flow(*, area_m2: float, p1_pa: float, t1_k: float, p2_pa: float, k: float, r_j_kg_k: float) -> float: ...
+@overload
+def flow_mass_flow(*, area_m2: _Array, p1_pa: _Array, t1_k: _Array, p2_pa: _Array, k: _Array, r_j_kg_k: _Array) -> Any: ...
+
+@overload
+def flow_area_from_mass_flow(*, mass_kg_s: float, p1_pa: float, t1_k: float, p2_pa: float, k: float, r_j_kg_k: float) -> float: ...
+@overload
+def flow_area_from_mass_flow(*, mass_kg_s: _Array, p1_pa: _Array, t1_k: _Array, p2_pa: _Array, k: _Array, r_j_kg_k: _Array) -> Any: ...
+
+@overload
+def flow_outlet_pressure_from_mass_flow(*, mass_kg_s: float, area_m2: float, p1_pa: float, t1_k: float, k: float, r_j_kg_k: float) -> float: ...
+@overload
+def flow_outlet_pressure_from_mass_flow(*, mass_kg_s: _Array, area_m2: _Array, p1_pa: _Array, t1_k: _Array, k: _Array, r_j_kg_k: _Array) -> Any: ...
+
+@overload
+def flow_inlet_pressure_from_mass_flow(*, mass_kg_s: float, area_m2: float, t1_k: float, p2_pa: float, k: float, r_j_kg_k: float) -> float: ...
+@overload
+def flow_inlet_pressure_from_mass_flow(*, mass_kg_s: _Array, area_m2: _Array, t1_k: _Array, p2_pa: _Array, k: _Array, r_j_kg_k: _Array) -> Any: ...
+
+class FlowIsentropicRatiosResult(NamedTuple):
+    pressure_ratio: float
+    temperature_ratio: float
+    density_ratio: float
+    area_ratio: float
+
+@overload
+def flow_isentropic_ratios(*, mach: float, k: float) -> FlowIsentropicRatiosResult: ...
+@overload
+def flow_isentropic_ratios(*, mach: _Array, k: _Array) -> Any: ...
+
+@overload
+def flow_mach_from_pressure_ratio(*, pressure_ratio: float, k: float) -> float: ...
+@overload
+def flow_mach_from_pressure_ratio(*, pressure_ratio: _Array, k: _Array) -> Any: ...
+
+@overload
+def flow_mach_from_area_ratio(*, area_ratio: float, branch: int, k: float) -> float: ...
+@overload
+def flow_mach_from_area_ratio(*, area_ratio: _Array, branch: _Array, k: _Array) -> Any: ...
+
+class NozzleDischargeCoefficientResult(NamedTuple):
+    lowest: float
+    usual: float
+    highest: float
+
+@overload
+def nozzle_discharge_coefficient(*, opening: int) -> NozzleDischargeCoefficientResult: ...
+@overload
+def nozzle_discharge_coefficient(*, opening: _Array) -> Any: ...
+
+@overload
+def nozzle_sharp_edged_coefficient(*, pressure_ratio: float) -> float: ...
+@overload
+def nozzle_sharp_edged_coefficient(*, pressure_ratio: _Array) -> Any: ...
+
+@overload
+def nozzle_trade_flow(*, diameter_m: float, coefficient: float, p1_pa: float, t1_k: float, p_atm_pa: float) -> float: ...
+@overload
+def nozzle_trade_flow(*, diameter_m: _Array, coefficient: _Array, p1_pa: _Array, t1_k: _Array, p_atm_pa: _Array) -> Any: ...
+
+@overload
+def nozzle_meter_coefficient(*, meter: int, reynolds: float) -> float: ...
+@overload
+def nozzle_meter_coefficient(*, meter: _Array, reynolds: _Array) -> Any: ...
+
+class NozzleMeterMassFlowResult(NamedTuple):
+    mass_kg_s: float
+    reynolds: float
+    coefficient: float
+
+@overload
+def nozzle_meter_mass_flow(*, meter: int, diameter_m: float, p0_pa: float, t0_k: float, critical_coefficient: float, r_j_kg_k: float, viscosity_pas: float) -> NozzleMeterMassFlowResult: ...
+@overload
+def nozzle_meter_mass_flow(*, meter: _Array, diameter_m: _Array, p0_pa: _Array, t0_k: _Array, critical_coefficient: _Array, r_j_kg_k: _Array, viscosity_pas: _Array) -> Any: ...
+
+class ConductanceFlowResult(NamedTuple):
+    mass_kg_s: float
+    anr_m3_s: float
+
+@overload
+def conductance_flow(*, c_m3_s_pa: float, b: float, index: float, p1_pa: float, t1_k: float, p2_pa: float) -> ConductanceFlowResult: ...
+@overload
+def conductance_flow(*, c_m3_s_pa: _Array, b: _Array, index: _Array, p1_pa: _Array, t1_k: _Array, p2_pa: _Array) -> Any: ...
+
+@overload
+def conductance_from_flow(*, mass_kg_s: float, b: float, index: float, p1_pa: float, t1_k: float, p2_pa: float) -> float: ...
+@overload
+def conductance_from_flow(*, mass_kg_s: _Array, b: _Array, index: _Array, p1_pa: _Array, t1_k: _Array, p2_pa: _Array) -> Any: ...
+
+@overload
+def conductance_outlet_pressure(*, mass_kg_s: float, c_m3_s_pa: float, b: float, index: float, p1_pa: float, t1_k: float) -> float: ...
+@overload
+def conductance_outlet_pressure(*, mass_kg_s: _Array, c_m3_s_pa: _Array, b: _Array, index: _Array, p1_pa: _Array, t1_k: _Array) -> Any: ...
+
+class ConductanceSeriesResult(NamedTuple):
+    c_total_m3_s_pa: float
+    b_total: float
+
+def conductance_series(*, c_m3_s_pa: _Sequence[float], b: _Sequence[float]) -> ConductanceSeriesResult: ...
+
+class ConductanceParallelResult(NamedTuple):
+    c_total_m3_s_pa: float
+    b_total: float
+
+def conductance_parallel(*, c_m3_s_pa: _Sequence[float], b: _Sequence[float]) -> ConductanceParallelResult: ...
+
+@overload
+def conductance_from_area(*, area_m2: float, k: float, r_j_kg_k: float) -> float: ...
+@overload
+def conductance_from_area(*, area_m2: _Array, k: _Array, r_j_kg_k: _Array) -> Any: ...
+
+@overload
+def conductance_area(*, c_m3_s_pa: float, k: float, r_j_kg_k: float) -> float: ...
+@overload
+def conductance_area(*, c_m3_s_pa: _Array, k: _Array, r_j_kg_k: _Array) -> Any: ...
+
+@overload
+def coefficient_kv_from_cv(*, cv: float) -> float: ...
+@overload
+def coefficient_kv_from_cv(*, cv: _Array) -> Any: ...
+
+@overload
+def coefficient_cv_from_kv(*, kv: float) -> float: ...
+@overload
+def coefficient_cv_from_kv(*, kv: _Array) -> Any: ...
+
+class CoefficientConductanceFromKvResult(NamedTuple):
+    c_m3_s_pa: float
+    b: float
+
+@overload
+def coefficient_conductance_from_kv(*, kv: float, x_t: float) -> CoefficientConductanceFromKvResult: ...
+@overload
+def coefficient_conductance_from_kv(*, kv: _Array, x_t: _Array) -> Any: ...
+
+class CoefficientKvFromConductanceResult(NamedTuple):
+    kv: float
+    x_t: float
+
+@overload
+def coefficient_kv_from_conductance(*, c_m3_s_pa: float, b: float) -> CoefficientKvFromConductanceResult: ...
+@overload
+def coefficient_kv_from_conductance(*, c_m3_s_pa: _Array, b: _Array) -> Any: ...
+
+@overload
+def coefficient_air_flow_from_cv(*, cv: float, p1_pa: float, t1_k: float, p2_pa: float) -> float: ...
+@overload
+def coefficient_air_flow_from_cv(*, cv: _Array, p1_pa: _Array, t1_k: _Array, p2_pa: _Array) -> Any: ...
+
+@overload
+def coefficient_cv_from_air_flow(*, q_m3_s: float, p1_pa: float, t1_k: float, p2_pa: float) -> float: ...
+@overload
+def coefficient_cv_from_air_flow(*, q_m3_s: _Array, p1_pa: _Array, t1_k: _Array, p2_pa: _Array) -> Any: ...
+
+@overload
+def safety_burn_threshold(*, contact_s: float) -> float: ...
+@overload
+def safety_burn_threshold(*, contact_s: _Array) -> Any: ...
+
+@overload
+def safety_cleaning_pressure(*, p_atm_pa: float) -> float: ...
+@overload
+def safety_cleaning_pressure(*, p_atm_pa: _Array) -> Any: ...
+
+@overload
+def safety_stored_energy_hazard(*, energy_j: float) -> int: ...
+@overload
+def safety_stored_energy_hazard(*, energy_j: _Array) -> Any: ...
+
+@overload
+def receiver_volume_from_event(*, shortfall_m3_s: float, duration_s: float, p_high_pa: float, p_low_pa: float, t_k: float, p_ref_pa: float, t_ref_k: float) -> float: ...
+@overload
+def receiver_volume_from_event(*, shortfall_m3_s: _Array, duration_s: _Array, p_high_pa: _Array, p_low_pa: _Array, t_k: _Array, p_ref_pa: _Array, t_ref_k: _Array) -> Any: ...
+
+@overload
+def receiver_volume_from_starts(*, supply_m3_s: float, starts_hz: float, p_high_pa: float, p_low_pa: float, t_k: float, p_ref_pa: float, t_ref_k: float) -> float: ...
+@overload
+def receiver_volume_from_starts(*, supply_m3_s: _Array, starts_hz: _Array, p_high_pa: _Array, p_low_pa: _Array, t_k: _Array, p_ref_pa: _Array, t_ref_k: _Array) -> Any: ...
+
+class ReceiverCycleResult(NamedTuple):
+    run_s: float
+    rest_s: float
+    starts_hz: float
+
+@overload
+def receiver_cycle(*, v_m3: float, supply_m3_s: float, demand_m3_s: float, p_high_pa: float, p_low_pa: float, t_k: float, p_ref_pa: float, t_ref_k: float) -> ReceiverCycleResult: ...
+@overload
+def receiver_cycle(*, v_m3: _Array, supply_m3_s: _Array, demand_m3_s: _Array, p_high_pa: _Array, p_low_pa: _Array, t_k: _Array, p_ref_pa: _Array, t_ref_k: _Array) -> Any: ...
+
+@overload
+def receiver_starts_maximum(*, v_m3: float, supply_m3_s: float, p_high_pa: float, p_low_pa: float, t_k: float, p_ref_pa: float, t_ref_k: float) -> float: ...
+@overload
+def receiver_starts_maximum(*, v_m3: _Array, supply_m3_s: _Array, p_high_pa: _Array, p_low_pa: _Array, t_k: _Array, p_ref_pa: _Array, t_ref_k: _Array) -> Any: ...
+
+@overload
+def receiver_usable_air(*, v_m3: float, p_high_pa: float, p_low_pa: float, t_k: float, p_ref_pa: float, t_ref_k: float) -> float: ...
+@overload
+def receiver_usable_air(*, v_m3: _Array, p_high_pa: _Array, p_low_pa: _Array, t_k: _Array, p_ref_pa: _Array, t_ref_k: _Array) -> Any: ...
+
+@overload
+def receiver_pressure_after(*, v_m3: float, p1_pa: float, net_m3_s: float, duration_s: float, t_k: float, p_ref_pa: float, t_ref_k: float) -> float: ...
+@overload
+def receiver_pressure_after(*, v_m3: _Array, p1_pa: _Array, net_m3_s: _Array, duration_s: _Array, t_k: _Array, p_ref_pa: _Array, t_ref_k: _Array) -> Any: ...
+
+@overload
+def receiver_fill_time(*, v_m3: float, p1_pa: float, p2_pa: float, net_m3_s: float, t_k: float, p_ref_pa: float, t_ref_k: float) -> float: ...
+@overload
+def receiver_fill_time(*, v_m3: _Array, p1_pa: _Array, p2_pa: _Array, net_m3_s: _Array, t_k: _Array, p_ref_pa: _Array, t_ref_k: _Array) -> Any: ...
+
+@overload
+def receiver_free_air_from_pump_up(*, v_m3: float, p1_pa: float, t1_k: float, p2_pa: float, t2_k: float, duration_s: float, p_ref_pa: float, t_ref_k: float) -> float: ...
+@overload
+def receiver_free_air_from_pump_up(*, v_m3: _Array, p1_pa: _Array, t1_k: _Array, p2_pa: _Array, t2_k: _Array, duration_s: _Array, p_ref_pa: _Array, t_ref_k: _Array) -> Any: ...
+
+@overload
+def receiver_water_from_pump_up(*, v_m3: float, expected_s: float, found_s: float) -> float: ...
+@overload
+def receiver_water_from_pump_up(*, v_m3: _Array, expected_s: _Array, found_s: _Array) -> Any: ...
+
+@overload
+def blowdown_time(*, vessel: BlowdownVessel, p2_pa: float) -> float: ...
+@overload
+def blowdown_time(*, vessel: BlowdownVessel, p2_pa: _Array) -> Any: ...
+
+class BlowdownPressureResult(NamedTuple):
+    p2_pa: float
+    t2_k: float
+
+@overload
+def blowdown_pressure(*, vessel: BlowdownVessel, duration_s: float) -> BlowdownPressureResult: ...
+@overload
+def blowdown_pressure(*, vessel: BlowdownVessel, duration_s: _Array) -> Any: ...
+
+@overload
+def blowdown_fill_time(*, vessel: BlowdownVessel, p2_pa: float) -> float: ...
+@overload
+def blowdown_fill_time(*, vessel: BlowdownVessel, p2_pa: _Array) -> Any: ...
+
+@overload
+def blowdown_fill_pressure(*, vessel: BlowdownVessel, duration_s: float) -> float: ...
+@overload
+def blowdown_fill_pressure(*, vessel: BlowdownVessel, duration_s: _Array) -> Any: ...
+
+@overload
+def blowdown_fill_temperature(*, p1_pa: float, t1_k: float, p2_pa: float, t_line_k: float, k: float) -> float: ...
+@overload
+def blowdown_fill_temperature(*, p1_pa: _Array, t1_k: _Array, p2_pa: _Array, t_line_k: _Array, k: _Array) -> Any: ...
+
+@overload
+def blowdown_evacuation_time(*, v_m3: float, speed_m3_s: float, p1_pa: float, p2_pa: float, p_ultimate_pa: float) -> float: ...
+@overload
+def blowdown_evacuation_time(*, v_m3: _Array, speed_m3_s: _Array, p1_pa: _Array, p2_pa: _Array, p_ultimate_pa: _Array) -> Any: ...
+
+class VesselStoredEnergyResult(NamedTuple):
+    brode_j: float
+    isentropic_j: float
+    isothermal_j: float
+    available_j: float
+
+@overload
+def vessel_stored_energy(*, p_pa: float, p_atm_pa: float, v_m3: float, k: float) -> VesselStoredEnergyResult: ...
+@overload
+def vessel_stored_energy(*, p_pa: _Array, p_atm_pa: _Array, v_m3: _Array, k: _Array) -> Any: ...
+
+class VesselTestEnergyResult(NamedTuple):
+    energy_j: float
+    tnt_kg: float
+
+@overload
+def vessel_test_energy(*, p_pa: float, p_atm_pa: float, v_m3: float) -> VesselTestEnergyResult: ...
+@overload
+def vessel_test_energy(*, p_pa: _Array, p_atm_pa: _Array, v_m3: _Array) -> Any: ...
+
+@overload
+def vessel_tnt_equivalent(*, energy_j: float, tnt_j_kg: float) -> float: ...
+@overload
+def vessel_tnt_equivalent(*, energy_j: _Array, tnt_j_kg: _Array) -> Any: ...
+
+@overload
+def vessel_test_distance(*, energy_j: float) -> float: ...
+@overload
+def vessel_test_distance(*, energy_j: _Array) -> Any: ...
+
+class VesselShellStressResult(NamedTuple):
+    hoop_pa: float
+    longitudinal_pa: float
+
+@overload
+def vessel_shell_stress(*, dp_pa: float, radius_m: float, wall_m: float) -> VesselShellStressResult: ...
+@overload
+def vessel_shell_stress(*, dp_pa: _Array, radius_m: _Array, wall_m: _Array) -> Any: ...
+
+@overload
+def vessel_sphere_stress(*, dp_pa: float, radius_m: float, wall_m: float) -> float: ...
+@overload
+def vessel_sphere_stress(*, dp_pa: _Array, radius_m: _Array, wall_m: _Array) -> Any: ...
+
+@overload
+def vessel_wall_required(*, dp_pa: float, radius_m: float, stress_pa: float, joint_efficiency: float, corrosion_m: float) -> float: ...
+@overload
+def vessel_wall_required(*, dp_pa: _Array, radius_m: _Array, stress_pa: _Array, joint_efficiency: _Array, corrosion_m: _Array) -> Any: ...
+
+@overload
+def vessel_pressure_allowable(*, wall_m: float, outside_radius_m: float, stress_pa: float, joint_efficiency: float, corrosion_m: float) -> float: ...
+@overload
+def vessel_pressure_allowable(*, wall_m: _Array, outside_radius_m: _Array, stress_pa: _Array, joint_efficiency: _Array, corrosion_m: _Array) -> Any: ...
+
+@overload
+def vessel_relief_capacity(*, area_m2: float, coefficient: float, p_relieving_pa: float, t_k: float, p_back_pa: float, p_ref_pa: float, t_ref_k: float) -> float: ...
+@overload
+def vessel_relief_capacity(*, area_m2: _Array, coefficient: _Array, p_relieving_pa: _Array, t_k: _Array, p_back_pa: _Array, p_ref_pa: _Array, t_ref_k: _Array) -> Any: ...
+
+class VesselReliefVerdictResult(NamedTuple):
+    margin: float
+    verdict: int
+
+@overload
+def vessel_relief_verdict(*, capacity_m3_s: float, capacity_uncertainty_m3_s: float, delivery_m3_s: float, delivery_uncertainty_m3_s: float, confidence: float) -> VesselReliefVerdictResult: ...
+@overload
+def vessel_relief_verdict(*, capacity_m3_s: _Array, capacity_uncertainty_m3_s: _Array, delivery_m3_s: _Array, delivery_uncertainty_m3_s: _Array, confidence: _Array) -> Any: ...
+
+@overload
+def leakage_share_from_cycle(*, load_s: float, unload_s: float) -> float: ...
+@overload
+def leakage_share_from_cycle(*, load_s: _Array, unload_s: _Array) -> Any: ...
+
+@overload
+def leakage_flow_from_cycle(*, load_s: float, unload_s: float, capacity_m3_s: float) -> float: ...
+@overload
+def leakage_flow_from_cycle(*, load_s: _Array, unload_s: _Array, capacity_m3_s: _Array) -> Any: ...
+
+class LeakageMeanFromDecayResult(NamedTuple):
+    q_m3_s: float
+    mass_kg_s: float
+
+@overload
+def leakage_mean_from_decay(*, v_m3: float, p1_pa: float, t1_k: float, p2_pa: float, t2_k: float, duration_s: float, p_ref_pa: float, t_ref_k: float) -> LeakageMeanFromDecayResult: ...
+@overload
+def leakage_mean_from_decay(*, v_m3: _Array, p1_pa: _Array, t1_k: _Array, p2_pa: _Array, t2_k: _Array, duration_s: _Array, p_ref_pa: _Array, t_ref_k: _Array) -> Any: ...
+
+@overload
+def leakage_at_pressure_from_decay(*, v_m3: float, p1_pa: float, p2_pa: float, duration_s: float, t_k: float, p_pa: float, p_ref_pa: float, t_ref_k: float) -> float: ...
+@overload
+def leakage_at_pressure_from_decay(*, v_m3: _Array, p1_pa: _Array, p2_pa: _Array, duration_s: _Array, t_k: _Array, p_pa: _Array, p_ref_pa: _Array, t_ref_k: _Array) -> Any: ...
+
+@overload
+def leakage_flow_at_pressure(*, q1_m3_s: float, p1_pa: float, p2_pa: float, p_atm_pa: float) -> float: ...
+@overload
+def leakage_flow_at_pressure(*, q1_m3_s: _Array, p1_pa: _Array, p2_pa: _Array, p_atm_pa: _Array) -> Any: ...
+
+class LeakageFlowFromReadingsResult(NamedTuple):
+    q_at_m3_s: float
+    slope_m3_s_pa: float
+
+def leakage_flow_from_readings(*, p_pa: _Sequence[float], q_m3_s: _Sequence[float], p_at_pa: float) -> LeakageFlowFromReadingsResult: ...
+
+class LeakageFlowFromHoleResult(NamedTuple):
+    q_m3_s: float
+    mass_kg_s: float
+
+@overload
+def leakage_flow_from_hole(*, diameter_m: float, coefficient: float, p_line_pa: float, t_line_k: float, p_atm_pa: float, p_ref_pa: float, t_ref_k: float) -> LeakageFlowFromHoleResult: ...
+@overload
+def leakage_flow_from_hole(*, diameter_m: _Array, coefficient: _Array, p_line_pa: _Array, t_line_k: _Array, p_atm_pa: _Array, p_ref_pa: _Array, t_ref_k: _Array) -> Any: ...
+
+@overload
+def leakage_hole_from_flow(*, q_m3_s: float, coefficient: float, p_line_pa: float, t_line_k: float, p_atm_pa: float, p_ref_pa: float, t_ref_k: float) -> float: ...
+@overload
+def leakage_hole_from_flow(*, q_m3_s: _Array, coefficient: _Array, p_line_pa: _Array, t_line_k: _Array, p_atm_pa: _Array, p_ref_pa: _Array, t_ref_k: _Array) -> Any: ...
+
+@overload
+def leakage_power(*, q_m3_s: float, p_ref_pa: float, t_ref_k: float, p_in_pa: float, t_in_k: float, p_line_pa: float, efficiency: float) -> float: ...
+@overload
+def leakage_power(*, q_m3_s: _Array, p_ref_pa: _Array, t_ref_k: _Array, p_in_pa: _Array, t_in_k: _Array, p_line_pa: _Array, efficiency: _Array) -> Any: ...
+
+class LeakageCostResult(NamedTuple):
+    energy_j: float
+    cost: float
+
+@overload
+def leakage_cost(*, power_w: float, running_s: float, price_1_j: float) -> LeakageCostResult: ...
+@overload
+def leakage_cost(*, power_w: _Array, running_s: _Array, price_1_j: _Array) -> Any: ...
 
 def machine_complete(*, machine: Machine) -> Machine: ...
 
