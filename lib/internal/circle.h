@@ -1,0 +1,7 @@
+/* SPDX-License-Identifier: MIT */
+#ifndef FREEAIR_INTERNAL_CIRCLE_H
+#define FREEAIR_INTERNAL_CIRCLE_H
+
+#define FREEAIR__PI 3.14159265358979323846
+
+#endif
