@@ -46,8 +46,8 @@ def results_of(function):
     cutting = set()
     for p in outputs:
         if "shape" in p and p["shape"] not in fed and counts:
-            wanted = p["shape"] + "_found"
-            cutting |= {wanted} if wanted in counts else set(counts) if len(counts) == 1 else set()
+            named = {p["shape"] + "_found", "n_" + p["name"]} & set(counts)
+            cutting |= named or (set(counts) if len(counts) == 1 else set())
     return [p for p in outputs if p["name"] not in cutting]
 
 

@@ -318,8 +318,8 @@ class Call:
         for i in self.outputs:
             a = self.arguments[i]
             if a.flags & ARRAY and a.length not in fed and counts:
-                wanted = self.arguments[a.length].name + "_found"
-                named = [k for k in counts if self.arguments[k].name == wanted]
+                wanted = (self.arguments[a.length].name + "_found", "n_" + a.name)
+                named = [k for k in counts if self.arguments[k].name in wanted]
                 self.found[i] = named[0] if named else counts[0] if len(counts) == 1 else None
         self.function = getattr(LIBRARY, name)
         self.function.restype = ctypes.c_int32
