@@ -38,7 +38,7 @@
   X(VISCOSITY, "Pa s") X(KINEMATIC_VISCOSITY, "m2/s") X(SONIC_CONDUCTANCE, "m3/(s Pa)")                   \
   X(SPECIFIC_VOLUME, "m3/kg") X(MASS_CONDUCTANCE, "kg/(s Pa)") X(TEMPERATURE_COEFFICIENT, "1/K")          \
   X(RATE, "1/s") X(TEMPERATURE_SLOPE, "K/s") X(CONCENTRATION, "mol/m3") X(MOLAR_ENERGY, "J/mol")          \
-  X(HEAT_CAPACITY, "J/K")
+  X(HEAT_CAPACITY, "J/K") X(LINEAR_RESISTANCE, "ohm/m")
 
 #define KIND_NAME(name, symbol) name,
 #define KIND_SYMBOL(name, symbol) symbol,
@@ -348,6 +348,9 @@ static const struct unit units[] = {
     U(RESISTIVITY, "ohm m", 1, 1, "ohm metre", "", "")
     U(RESISTIVITY, "ohm mm2/m", 1, 1e6, "ohm square millimetre per metre", "", "")
     U(RESISTIVITY, "uohm cm", 1, 1e8, "microhm centimetre", "", "")
+    U(LINEAR_RESISTANCE, "ohm/m", 1, 1, "ohm per metre", "", "")
+    U(LINEAR_RESISTANCE, "ohm/km", 1, 1000, "ohm per kilometre", "mohm/m", "")
+    U(LINEAR_RESISTANCE, "ohm/kft", 1, 304.8, "ohm per thousand feet", "ohm/1000ft;ohm/1000 ft", "")
     U(FREQUENCY, "Hz", 1, 1, "hertz", "", "hz;cps;hertz")
     U(FREQUENCY, "kHz", 1000, 1, "kilohertz", "", "khz")
     U(FREQUENCY, "MHz", 1e6, 1, "megahertz", "", "")

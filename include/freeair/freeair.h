@@ -45,6 +45,8 @@
 #include <freeair/performance.h>
 #include <freeair/multistage.h>
 #include <freeair/rotary.h>
+#include <freeair/conductor.h>
+#include <freeair/fastener.h>
 #include <freeair/receiver.h>
 #include <freeair/blowdown.h>
 #include <freeair/vessel.h>

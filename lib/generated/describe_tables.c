@@ -5158,6 +5158,496 @@ static const freeair_parameter parameters_freeair_rotary_volume_ratio[] = {
 
 static const int32_t statuses_freeair_rotary_volume_ratio[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
 
+static void loop_freeair_conductor_size(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_conductor_size(*(int32_t *)(void *)a0, *(int32_t *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_conductor_size[] = {
+    {"kind", "Kind of conductor.", "1", "", "", "freeair_conductor_kind", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"place", "Place in the table, from 0.", "1", "[0;63]", "", "", NULL, 0.0, 63.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"area_m2", "Nominal cross-section.", "m2", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"r20_ohm_m", "Greatest resistance at 20 degC.", "ohm/m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_conductor_size[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_conductor_table_resistance(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_conductor_table_resistance(*(int32_t *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_conductor_table_resistance[] = {
+    {"kind", "Kind of conductor.", "1", "", "", "freeair_conductor_kind", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"area_m2", "Nominal cross-section.", "m2", "[1e-8;0.01]", "", "", NULL, 1e-08, 0.01, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r20_ohm_m", "Greatest resistance at 20 degC.", "ohm/m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_conductor_table_resistance[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_conductor_resistance(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_conductor_resistance(*(int32_t *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_conductor_resistance[] = {
+    {"kind", "Kind of conductor, of which the metal counts.", "1", "", "", "freeair_conductor_kind", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"area_m2", "Cross-section.", "m2", "[1e-9;0.1]", "", "", NULL, 1e-09, 0.1, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[200;600]", "", "", NULL, 200.0, 600.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_ohm_m", "Resistance.", "ohm/m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_conductor_resistance[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_conductor_resistance_at(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_conductor_resistance_at(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_conductor_resistance_at[] = {
+    {"r20_ohm_m", "Resistance at 20 degC.", "ohm/m", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"coefficient_1_k", "Temperature coefficient alpha at 20 degC.", "1/K", "[0;0.01]", "", "", NULL, 0.0, 0.01, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[200;600]", "", "", NULL, 200.0, 600.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_ohm_m", "Resistance.", "ohm/m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_conductor_resistance_at[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_conductor_gauge(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_conductor_gauge(*(int32_t *)(void *)a0, (double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_conductor_gauge[] = {
+    {"gauge", "Gauge number.", "1", "[-3;50]", "", "", NULL, -3.0, 50.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"diameter_m", "Diameter of the solid wire.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"area_m2", "Cross-section.", "m2", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_conductor_gauge[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_conductor_gauge_from_area(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_conductor_gauge_from_area(*(double *)(void *)a0, (int32_t *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_conductor_gauge_from_area[] = {
+    {"area_m2", "Cross-section wanted.", "m2", "[1e-8;0.0001073]", "", "", NULL, 1e-08, 0.0001073, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"gauge", "Gauge number; 0 on error.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_conductor_gauge_from_area[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_conductor_drop(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_conductor_drop(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(int32_t *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_conductor_drop[] = {
+    {"length_m", "Length of the run, one way.", "m", "[0;100000]", "", "", NULL, 0.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_ohm_m", "Resistance of one wire at its temperature.", "ohm/m", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"x_ohm_m", "Reactance of one wire; 0.00008 is usual in pipe or cable.", "ohm/m", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"current_a", "Line current.", "A", "[0;100000]", "", "", NULL, 0.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"power_factor", "Power factor of the load, lagging.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"phases", "1 or 3; 2 is refused.", "1", "[1;3]", "", "", NULL, 1.0, 3.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"drop_v", "Voltage drop.", "V", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"loss_w", "Power that heats the wires.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_conductor_drop[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_conductor_size_for_drop(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_conductor_size_for_drop(*(int32_t *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(int32_t *)(void *)a6, *(double *)(void *)a7, (double *)(void *)a8, (double *)(void *)a9);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+  }
+}
+
+static const freeair_parameter parameters_freeair_conductor_size_for_drop[] = {
+    {"kind", "Kind of conductor.", "1", "", "", "freeair_conductor_kind", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"length_m", "Length of the run, one way.", "m", "[0;100000]", "", "", NULL, 0.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature of the wire at work; 343.15 K is usual.", "K", "[200;600]", "", "", NULL, 200.0, 600.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"x_ohm_m", "Reactance of one wire; 0.00008 is usual in pipe or cable.", "ohm/m", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"current_a", "Line current.", "A", "[0;100000]", "", "", NULL, 0.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"power_factor", "Power factor of the load, lagging.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"phases", "1 or 3; 2 is refused.", "1", "[1;3]", "", "", NULL, 1.0, 3.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"allowed_v", "Permitted voltage drop.", "V", "[0;100000]", "", "", NULL, 0.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"area_m2", "Nominal cross-section.", "m2", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"drop_v", "Its voltage drop.", "V", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_conductor_size_for_drop[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_fastener_pitch(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fastener_pitch(*(int32_t *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fastener_pitch[] = {
+    {"thread", "Thread series.", "1", "", "", "freeair_fastener_thread", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"diameter_m", "Nominal diameter.", "m", "[0.001;0.2]", "", "", NULL, 0.001, 0.2, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"pitch_m", "Pitch.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fastener_pitch[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_fastener_stress_area(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fastener_stress_area(*(int32_t *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fastener_stress_area[] = {
+    {"thread", "Thread series.", "1", "", "", "freeair_fastener_thread", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"diameter_m", "Nominal diameter.", "m", "[0.001;0.2]", "", "", NULL, 0.001, 0.2, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"pitch_m", "Pitch, at most half the diameter.", "m", "[0.0001;0.02]", "", "", NULL, 0.0001, 0.02, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"area_m2", "Stress area.", "m2", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fastener_stress_area[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_fastener_strength(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fastener_strength(*(int32_t *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fastener_strength[] = {
+    {"grade", "Grade.", "1", "", "", "freeair_fastener_grade", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"diameter_m", "Nominal diameter.", "m", "[0.001;0.2]", "", "", NULL, 0.001, 0.2, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"proof_pa", "Stress under proof load.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"yield_pa", "Least yield strength, or stress at 0.2 percent (ISO x.8: 0.0048 d) of lasting strain.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"tensile_pa", "Least tensile strength.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fastener_strength[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_fastener_torque_for_grade(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fastener_torque_for_grade(*(int32_t *)(void *)a0, *(double *)(void *)a1, *(int32_t *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fastener_torque_for_grade[] = {
+    {"thread", "Thread series.", "1", "", "", "freeair_fastener_thread", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"diameter_m", "Nominal diameter.", "m", "[0.001;0.2]", "", "", NULL, 0.001, 0.2, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"grade", "Grade.", "1", "", "", "freeair_fastener_grade", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"fraction", "Preload over proof load.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"nut_factor", "Nut factor K.", "1", "[0.01;1]", "", "", NULL, 0.01, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"torque_nm", "Torque.", "N m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"preload_n", "Preload.", "N", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fastener_torque_for_grade[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_fastener_torque(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fastener_torque(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fastener_torque[] = {
+    {"preload_n", "Preload.", "N", "[0;10000000]", "", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"nut_factor", "Nut factor K.", "1", "[0.01;1]", "", "", NULL, 0.01, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"diameter_m", "Nominal diameter.", "m", "[0.001;0.2]", "", "", NULL, 0.001, 0.2, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"torque_nm", "Torque.", "N m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fastener_torque[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_fastener_preload(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fastener_preload(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fastener_preload[] = {
+    {"torque_nm", "Torque.", "N m", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"torque_uncertainty_nm", "Standard uncertainty of it.", "N m", "[0;1000000]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"nut_factor", "Nut factor K.", "1", "[0.01;1]", "", "", NULL, 0.01, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"nut_factor_uncertainty", "Standard uncertainty of it.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"diameter_m", "Nominal diameter.", "m", "[0.001;0.2]", "", "", NULL, 0.001, 0.2, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"preload_n", "Preload.", "N", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"uncertainty_n", "Standard uncertainty of the preload.", "N", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fastener_preload[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_fastener_nut_factor(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fastener_nut_factor(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fastener_nut_factor[] = {
+    {"diameter_m", "Nominal diameter.", "m", "[0.001;0.2]", "", "", NULL, 0.001, 0.2, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"pitch_m", "Pitch, at most half the diameter.", "m", "[0.0001;0.02]", "", "", NULL, 0.0001, 0.02, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"thread_friction", "Coefficient of friction in the thread.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"bearing_friction", "Coefficient of friction under the turned face.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"bearing_m", "Effective diameter of that face, about 1.3 d.", "m", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"nut_factor", "Nut factor K.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fastener_nut_factor[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_fastener_pressure_load(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fastener_pressure_load(*(double *)(void *)a0, *(double *)(void *)a1, *(int32_t *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fastener_pressure_load[] = {
+    {"difference_pa", "Pressure within above that outside.", "Pa", "[0;100000000]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"area_m2", "Area that the pressure acts on, to the gasket's mean line.", "m2", "[0;100]", "", "", NULL, 0.0, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"bolts", "Number of bolts.", "1", "[1;1000]", "", "", NULL, 1.0, 1000.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"load_n", "Load of each bolt.", "N", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fastener_pressure_load[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
 static void loop_freeair_receiver_volume_from_event(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
   if (n == 0) return;
@@ -7721,6 +8211,22 @@ const freeair_function freeair__functions[] = {
     {"freeair_multistage_stages", "multistage", "Number of equal stages that keep the discharge temperature within a limit.", "the smallest N with T1 (p2/p1)^((n-1)/(N n)) not above t_max, to within 1e-12 of N; perfect intercooling.", "algebra: discharge temperature of equal stages", parameters_freeair_multistage_stages, statuses_freeair_multistage_stages, loop_freeair_multistage_stages, 6u, 4u, FREEAIR_CAUTION_OIL_MIST},
     {"freeair_rotary_work", "rotary", "Work per kilogram of a machine with a built-in volume ratio.", "isentropic compression to the built-in ratio u, then against the outlet pressure at constant volume: w = k/(k-1) R T1 (u^(1-k) - 1) + R T1 (p2/p1 - u^(-k)) u. With u = 1 it is R T1 (p2/p1 - 1).", "Joel, Basic Engineering Thermodynamics, chapter 14, blower and vane compressor", parameters_freeair_rotary_work, statuses_freeair_rotary_work, loop_freeair_rotary_work, 7u, 3u, 0},
     {"freeair_rotary_volume_ratio", "rotary", "Built-in volume ratio that meets an outlet pressure.", "u = (p1/p2)^(1/k): no work is lost at the outlet.", "algebra: p v^k = constant", parameters_freeair_rotary_volume_ratio, statuses_freeair_rotary_volume_ratio, loop_freeair_rotary_volume_ratio, 4u, 3u, 0},
+    {"freeair_conductor_size", "conductor", "Standard size by its place in the table.", "table look-up, sizes in rising order from 0.", "IEC 60228:2004, Conductors of insulated cables, tables 1 to 3", parameters_freeair_conductor_size, statuses_freeair_conductor_size, loop_freeair_conductor_size, 4u, 4u, 0},
+    {"freeair_conductor_table_resistance", "conductor", "Greatest resistance of a standard size at 20 degC.", "table look-up of the nominal cross-section, within 0.1 percent; no interpolation. The table's copper is some 6 percent more than length over cross-section gives: nominal sizes are only nominal.", "IEC 60228:2004, Conductors of insulated cables, tables 1 to 3", parameters_freeair_conductor_table_resistance, statuses_freeair_conductor_table_resistance, loop_freeair_conductor_table_resistance, 3u, 4u, 0},
+    {"freeair_conductor_resistance", "conductor", "Resistance of a wire of a true cross-section at a temperature.", "rho (1 + alpha (T - 293.15 K)) / A; copper of 100 percent IACS, rho = 1 / 58 ohm mm2 / m, alpha = 0.00393; aluminium of 61 percent IACS, alpha = 0.00403. Direct current.", "IEC 60028:1925, standard of resistance for copper; 61 percent IACS, ASTM B609; coefficients of IEC 60287-1-1, table 1, from memory", parameters_freeair_conductor_resistance, statuses_freeair_conductor_resistance, loop_freeair_conductor_resistance, 4u, 4u, 0},
+    {"freeair_conductor_resistance_at", "conductor", "Resistance at a temperature from that at 20 degC.", "R20 (1 + alpha (T - 293.15 K)). IEC 60228 takes alpha = 0.004 for its corrections, tables of copper 0.00393; at 70 degC the two differ by 0.3 percent.", "IEC 60228:2004, annex on correction factors", parameters_freeair_conductor_resistance_at, statuses_freeair_conductor_resistance_at, loop_freeair_conductor_resistance_at, 4u, 3u, 0},
+    {"freeair_conductor_gauge", "conductor", "Diameter and cross-section of an American wire gauge size.", "d = 0.005 in 92^((36 - n) / 39), n = 0 for 1/0, -1 for 2/0, -2 for 3/0, -3 for 4/0; the metal of a solid wire, or of all strands together.", "ASTM B258, Standard nominal diameters and cross-sectional areas of AWG sizes of solid round wires", parameters_freeair_conductor_gauge, statuses_freeair_conductor_gauge, loop_freeair_conductor_gauge, 3u, 3u, 0},
+    {"freeair_conductor_gauge_from_area", "conductor", "Thinnest American wire gauge size that has at least a cross-section.", "the greatest gauge number whose cross-section is not below area_m2, less a millionth.", "ASTM B258, inverted", parameters_freeair_conductor_gauge_from_area, statuses_freeair_conductor_gauge_from_area, loop_freeair_conductor_gauge_from_area, 2u, 4u, 0},
+    {"freeair_conductor_drop", "conductor", "Voltage and power that a run of wire takes.", "k I L (r cos + x sin), k = 2 for one phase (out and back), sqrt(3) for three; power w I^2 r L with w = 2 or 3 wires. The usual approximation of the topic supply.", "IEEE Std 141-1993, 3.11, approximate formula for voltage drop, from memory", parameters_freeair_conductor_drop, statuses_freeair_conductor_drop, loop_freeair_conductor_drop, 8u, 3u, 0},
+    {"freeair_conductor_size_for_drop", "conductor", "Smallest standard size whose drop is within a permitted one.", "the first size of the table of IEC 60228 whose freeair_conductor_drop at its temperature (alpha = 0.004) is not above allowed_v. The drop only: current-carrying capacity, short circuit and the local code may ask for more.", "IEC 60228:2004, tables 1 to 3, with the drop of freeair_conductor_drop", parameters_freeair_conductor_size_for_drop, statuses_freeair_conductor_size_for_drop, loop_freeair_conductor_size_for_drop, 10u, 5u, FREEAIR_CAUTION_LIVE},
+    {"freeair_fastener_pitch", "fastener", "Pitch of a standard thread.", "table look-up of the nominal diameter, within 0.5 percent: M3 to M39, No. 6 to 1-1/2 in.", "ISO 261 and ISO 262, coarse pitches; ASME B1.1, UNC and UNF, from memory", parameters_freeair_fastener_pitch, statuses_freeair_fastener_pitch, loop_freeair_fastener_pitch, 3u, 4u, 0},
+    {"freeair_fastener_stress_area", "fastener", "Stress area of a thread.", "pi / 4 (d - c p)^2, the circle of the mean of pitch and root diameter: c = 13 sqrt(3) / 24 = 0.9382 for ISO threads, 9 sqrt(3) / 16 = 0.9743 for unified ones.", "ISO 898-1:2013, 9.1.6.1, nominal stress area; ASME B1.1, tensile stress area", parameters_freeair_fastener_stress_area, statuses_freeair_fastener_stress_area, loop_freeair_fastener_stress_area, 4u, 5u, 0},
+    {"freeair_fastener_strength", "fastener", "Strength of a grade of bolt.", "table look-up. Some grades are weaker in large diameters; none is defined outside 6.35 to 38.1 mm (SAE) or 1.6 to 39 mm (ISO).", "SAE J429, table 1; ISO 898-1:2013, table 3; from memory, proof stresses confirmed by public proof-load tables", parameters_freeair_fastener_strength, statuses_freeair_fastener_strength, loop_freeair_fastener_strength, 5u, 4u, 0},
+    {"freeair_fastener_torque_for_grade", "fastener", "Preload and torque for a bolt of a grade.", "F = fraction S_p A_s with the proof stress of the grade and the stress area of the standard thread; T = K d F. 0.75 is usual for joints that are opened again, 0.90 for lasting ones. K about 0.20 dry and plain, 0.15 oiled.", "SAE J429 torque-tension charts; T = K d F, common practice", parameters_freeair_fastener_torque_for_grade, statuses_freeair_fastener_torque_for_grade, loop_freeair_fastener_torque_for_grade, 7u, 4u, FREEAIR_CAUTION_DEPRESSURISE},
+    {"freeair_fastener_torque", "fastener", "Torque for a preload.", "T = K d F.", "common practice; SAE J429 torque-tension charts", parameters_freeair_fastener_torque, statuses_freeair_fastener_torque, loop_freeair_fastener_torque, 4u, 3u, 0},
+    {"freeair_fastener_preload", "fastener", "Preload from a torque, with uncertainty.", "F = T / (K d); u(F) = F sqrt((u(T)/T)^2 + (u(K)/K)^2). The nut factor is known to a tenth at best.", "common practice; uncertainty by JCGM 100:2008, 5.1.6", parameters_freeair_fastener_preload, statuses_freeair_fastener_preload, loop_freeair_fastener_preload, 7u, 3u, 0},
+    {"freeair_fastener_nut_factor", "fastener", "Nut factor from friction.", "K d = p / (2 pi) + mu_t d2 / (2 cos 30) + mu_b D_b / 2, with d2 = d - 3 sqrt(3) / 8 p the pitch diameter.", "ISO 16047:2005, torque and clamp force of threaded fasteners; VDI 2230 part 1, from memory", parameters_freeair_fastener_nut_factor, statuses_freeair_fastener_nut_factor, loop_freeair_fastener_nut_factor, 6u, 4u, 0},
+    {"freeair_fastener_pressure_load", "fastener", "Load that a pressure puts on each bolt of a cover.", "F = p A / n, shared evenly. The preload has to be greater by what the gasket needs, and by a reserve.", "statics", parameters_freeair_fastener_pressure_load, statuses_freeair_fastener_pressure_load, loop_freeair_fastener_pressure_load, 4u, 3u, FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_VESSEL},
     {"freeair_receiver_volume_from_event", "receiver", "Receiver volume that bridges an event in which demand exceeds supply.", "V = q t p_ref T / (t_ref (p_high - p_low)), with q the demand less the supply during the event. The air in the receiver keeps its temperature.", "Esposito, Fluid Power with Applications, chapter 13, sizing of receivers", parameters_freeair_receiver_volume_from_event, statuses_freeair_receiver_volume_from_event, loop_freeair_receiver_volume_from_event, 8u, 3u, 0},
     {"freeair_receiver_volume_from_starts", "receiver", "Receiver volume that keeps an on/off compressor within a number of starts.", "worst case, demand at half of the supply: V = q p_ref T / (4 f t_ref (p_high - p_low)), f the starts a second.", "algebra", parameters_freeair_receiver_volume_from_starts, statuses_freeair_receiver_volume_from_starts, loop_freeair_receiver_volume_from_starts, 8u, 3u, 0},
     {"freeair_receiver_cycle", "receiver", "Running time, resting time and starts of a compressor that cycles between two pressures.", "with the air A = V (p_high - p_low) t_ref / (T p_ref) between the pressures, run = A / (supply - demand), rest = A / demand, starts = 1 / (run + rest). Steady supply and demand.", "algebra", parameters_freeair_receiver_cycle, statuses_freeair_receiver_cycle, loop_freeair_receiver_cycle, 11u, 4u, 0},
@@ -7900,6 +8406,24 @@ const freeair__constant freeair__constants[] = {
     {"FREEAIR_SAFETY_UNKNOWN", "freeair_safety_hazard", "Not judged.", FREEAIR_SAFETY_UNKNOWN},
     {"FREEAIR_SAFETY_LOWER", "freeair_safety_hazard", "Not above the threshold; still able to injure.", FREEAIR_SAFETY_LOWER},
     {"FREEAIR_SAFETY_HIGH", "freeair_safety_hazard", "Above the threshold: highly hazardous.", FREEAIR_SAFETY_HIGH},
+    {"FREEAIR_CONDUCTOR_COPPER", "freeair_conductor_kind", "Plain copper, classes 1 and 2 (2 from 185 mm2).", FREEAIR_CONDUCTOR_COPPER},
+    {"FREEAIR_CONDUCTOR_COPPER_FLEXIBLE", "freeair_conductor_kind", "Plain copper, flexible, class 5.", FREEAIR_CONDUCTOR_COPPER_FLEXIBLE},
+    {"FREEAIR_CONDUCTOR_ALUMINIUM", "freeair_conductor_kind", "Aluminium, stranded, class 2, from 10 mm2.", FREEAIR_CONDUCTOR_ALUMINIUM},
+    {"FREEAIR_FASTENER_ISO", "freeair_fastener_thread", "ISO metric, coarse pitches in the table.", FREEAIR_FASTENER_ISO},
+    {"FREEAIR_FASTENER_UNC", "freeair_fastener_thread", "Unified coarse.", FREEAIR_FASTENER_UNC},
+    {"FREEAIR_FASTENER_UNF", "freeair_fastener_thread", "Unified fine.", FREEAIR_FASTENER_UNF},
+    {"FREEAIR_FASTENER_SAE_2", "freeair_fastener_grade", "SAE J429 grade 2, no marks on the head.", FREEAIR_FASTENER_SAE_2},
+    {"FREEAIR_FASTENER_SAE_5", "freeair_fastener_grade", "SAE J429 grade 5, three marks.", FREEAIR_FASTENER_SAE_5},
+    {"FREEAIR_FASTENER_SAE_8", "freeair_fastener_grade", "SAE J429 grade 8, six marks.", FREEAIR_FASTENER_SAE_8},
+    {"FREEAIR_FASTENER_ISO_4_6", "freeair_fastener_grade", "ISO 898-1 property class 4.6.", FREEAIR_FASTENER_ISO_4_6},
+    {"FREEAIR_FASTENER_ISO_4_8", "freeair_fastener_grade", "ISO 898-1 property class 4.8.", FREEAIR_FASTENER_ISO_4_8},
+    {"FREEAIR_FASTENER_ISO_5_6", "freeair_fastener_grade", "ISO 898-1 property class 5.6.", FREEAIR_FASTENER_ISO_5_6},
+    {"FREEAIR_FASTENER_ISO_5_8", "freeair_fastener_grade", "ISO 898-1 property class 5.8.", FREEAIR_FASTENER_ISO_5_8},
+    {"FREEAIR_FASTENER_ISO_6_8", "freeair_fastener_grade", "ISO 898-1 property class 6.8.", FREEAIR_FASTENER_ISO_6_8},
+    {"FREEAIR_FASTENER_ISO_8_8", "freeair_fastener_grade", "ISO 898-1 property class 8.8.", FREEAIR_FASTENER_ISO_8_8},
+    {"FREEAIR_FASTENER_ISO_9_8", "freeair_fastener_grade", "ISO 898-1 property class 9.8, to M16.", FREEAIR_FASTENER_ISO_9_8},
+    {"FREEAIR_FASTENER_ISO_10_9", "freeair_fastener_grade", "ISO 898-1 property class 10.9.", FREEAIR_FASTENER_ISO_10_9},
+    {"FREEAIR_FASTENER_ISO_12_9", "freeair_fastener_grade", "ISO 898-1 property class 12.9.", FREEAIR_FASTENER_ISO_12_9},
     {"FREEAIR_MACHINE_V", "freeair_machine_arrangement", "Banks at 90 degrees on one crank pin; separate heads.", FREEAIR_MACHINE_V},
     {"FREEAIR_MACHINE_SIDE_BY_SIDE", "freeair_machine_arrangement", "Cylinders in line under one head and one gasket.", FREEAIR_MACHINE_SIDE_BY_SIDE},
     {"FREEAIR_FAULT_NONE", "freeair_fault", "Nothing wrong.", FREEAIR_FAULT_NONE},
@@ -7951,6 +8475,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {22, 19, 21, 18, 23, 20, 88, 89, 91, 87, 86, 83, 92, 90, 93, 84, 85, 172, 170, 171, 169, 168, 167, 64, 57, 62, 65, 58, 60, 68, 70, 71, 69, 67, 63, 66, 59, 61, 119, 117, 120, 116, 118, 115, 132, 133, 127, 134, 129, 128, 131, 130, 125, 124, 126, 114, 108, 113, 109, 110, 112, 111, 214, 217, 218, 213, 219, 216, 215, 225, 224, 196, 200, 199, 195, 202, 201, 203, 193, 194, 197, 198, 207, 208, 205, 204, 206, 222, 223, 97, 95, 94, 99, 100, 102, 101, 96, 98, 211, 212, 209, 210, 186, 192, 187, 184, 189, 188, 190, 185, 191, 183, 220, 221, 49, 47, 46, 38, 44, 41, 48, 39, 42, 40, 37, 45, 43, 154, 152, 150, 149, 146, 147, 151, 155, 153, 148, 51, 52, 50, 54, 55, 56, 53, 103, 106, 107, 104, 105, 136, 138, 135, 137, 140, 141, 139, 145, 143, 142, 144, 229, 228, 226, 227, 74, 75, 79, 78, 77, 81, 72, 73, 76, 80, 82, 230, 160, 164, 165, 163, 161, 162, 158, 159, 166, 7, 9, 8, 11, 10, 13, 12, 14, 15, 157, 156, 121, 122, 123, 27, 25, 30, 24, 29, 28, 26, 32, 34, 33, 36, 35, 31, 5, 3, 4, 2, 6, 0, 1, 17, 16, 180, 181, 182, 177, 178, 173, 176, 174, 175, 179};
+const uint16_t freeair__functions_by_name[] = {22, 19, 21, 18, 23, 20, 88, 89, 91, 87, 86, 83, 92, 90, 93, 84, 85, 188, 186, 187, 185, 184, 183, 64, 57, 62, 65, 58, 60, 68, 70, 71, 69, 67, 63, 66, 59, 61, 119, 117, 120, 116, 118, 115, 132, 133, 127, 134, 129, 128, 131, 130, 125, 124, 126, 114, 108, 113, 109, 110, 112, 111, 164, 162, 163, 160, 161, 158, 165, 159, 230, 233, 234, 229, 235, 232, 231, 241, 240, 212, 216, 215, 211, 218, 217, 219, 209, 210, 213, 214, 223, 224, 221, 220, 222, 172, 166, 171, 173, 168, 167, 170, 169, 238, 239, 97, 95, 94, 99, 100, 102, 101, 96, 98, 227, 228, 225, 226, 202, 208, 203, 200, 205, 204, 206, 201, 207, 199, 236, 237, 49, 47, 46, 38, 44, 41, 48, 39, 42, 40, 37, 45, 43, 154, 152, 150, 149, 146, 147, 151, 155, 153, 148, 51, 52, 50, 54, 55, 56, 53, 103, 106, 107, 104, 105, 136, 138, 135, 137, 140, 141, 139, 145, 143, 142, 144, 245, 244, 242, 243, 74, 75, 79, 78, 77, 81, 72, 73, 76, 80, 82, 246, 176, 180, 181, 179, 177, 178, 174, 175, 182, 7, 9, 8, 11, 10, 13, 12, 14, 15, 157, 156, 121, 122, 123, 27, 25, 30, 24, 29, 28, 26, 32, 34, 33, 36, 35, 31, 5, 3, 4, 2, 6, 0, 1, 17, 16, 196, 197, 198, 193, 194, 189, 192, 190, 191, 195};
 
-const uint16_t freeair__constants_by_name[] = {69, 70, 67, 68, 71, 72, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 107, 103, 105, 104, 94, 112, 93, 96, 98, 92, 89, 100, 99, 109, 91, 95, 97, 90, 88, 111, 108, 106, 101, 110, 102, 73, 74, 87, 86, 44, 45, 46, 47, 48, 49, 50, 51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 79, 82, 78, 75, 77, 80, 81, 76, 0, 129, 131, 130, 128, 132, 114, 115, 113, 118, 119, 121, 116, 117, 120, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 85, 84, 83, 122, 123, 125, 127, 126, 124, 41, 43, 42, 1, 3, 5, 2, 4};
+const uint16_t freeair__constants_by_name[] = {69, 70, 67, 68, 71, 72, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 88, 86, 87, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 89, 102, 103, 95, 96, 97, 98, 99, 100, 101, 92, 93, 94, 90, 91, 125, 121, 123, 122, 112, 130, 111, 114, 116, 110, 107, 118, 117, 127, 109, 113, 115, 108, 106, 129, 126, 124, 119, 128, 120, 73, 74, 105, 104, 44, 45, 46, 47, 48, 49, 50, 51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 79, 82, 78, 75, 77, 80, 81, 76, 0, 147, 149, 148, 146, 150, 132, 133, 131, 136, 137, 139, 134, 135, 138, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 85, 84, 83, 140, 141, 143, 145, 144, 142, 41, 43, 42, 1, 3, 5, 2, 4};

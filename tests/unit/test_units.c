@@ -106,7 +106,8 @@ START_TEST(every_coherent_unit_has_size_one)
       "1",     "Pa",        "K",     "m3",   "m3/s", "kg/s",  "kg",     "kg/m3",     "kg/m",  "m",         "m2",
       "m/s",   "s",         "W",     "J",    "J/kg", "N",     "N/m",    "J/(kg K)",  "J/m3",  "N m",       "V",
       "A",     "VA",        "F",     "ohm",  "Hz",   "rev/s", "ohm m",  "rad",       "rad/s", "W/(m K)",   "W/K",
-      "Pa/s",  "Pa s",      "m2/s",  "1/K",  "1/s",  "K/s",   "m3/kg",  "m3/(s Pa)", "J/mol", "kg/(s Pa)", "mol/m3"};
+      "Pa/s",  "Pa s",      "m2/s",  "1/K",  "1/s",  "K/s",   "m3/kg",  "m3/(s Pa)", "J/mol", "kg/(s Pa)", "mol/m3",
+      "ohm/m"};
   for (size_t i = 0; i < sizeof coherent / sizeof coherent[0]; i++) {
     ck_assert_str_eq(freeair_units_si_symbol(coherent[i]), coherent[i]);
     ck_assert_double_eq(si_of(1.0, coherent[i]), 1.0);

@@ -94,6 +94,24 @@ NOZZLE_CYLINDRICAL = 3
 SAFETY_UNKNOWN = 0
 SAFETY_LOWER = 1
 SAFETY_HIGH = 2
+CONDUCTOR_COPPER = 1
+CONDUCTOR_COPPER_FLEXIBLE = 2
+CONDUCTOR_ALUMINIUM = 3
+FASTENER_ISO = 1
+FASTENER_UNC = 2
+FASTENER_UNF = 3
+FASTENER_SAE_2 = 1
+FASTENER_SAE_5 = 2
+FASTENER_SAE_8 = 3
+FASTENER_ISO_4_6 = 4
+FASTENER_ISO_4_8 = 5
+FASTENER_ISO_5_6 = 6
+FASTENER_ISO_5_8 = 7
+FASTENER_ISO_6_8 = 8
+FASTENER_ISO_8_8 = 9
+FASTENER_ISO_9_8 = 10
+FASTENER_ISO_10_9 = 11
+FASTENER_ISO_12_9 = 12
 MACHINE_V = 0
 MACHINE_SIDE_BY_SIDE = 1
 FAULT_NONE = 0
@@ -4436,6 +4454,425 @@ def rotary_volume_ratio(*, p1_pa, p2_pa, k):
     return _runtime.call("freeair_rotary_volume_ratio")((p1_pa, p2_pa, k,))
 
 
+ConductorSizeResult = _collections.namedtuple(
+    "ConductorSizeResult", ['area_m2', 'r20_ohm_m'])
+
+
+def conductor_size(*, kind, place):
+    """Standard size by its place in the table.
+
+    Model: table look-up, sizes in rising order from 0.
+
+    Arguments:
+        kind: Kind of conductor. One of CONDUCTOR_KIND_* (enumeration freeair_conductor_kind).
+        place: Place in the table, from 0. Range [0;63].
+
+    Returns:
+        area_m2: Nominal cross-section. [m2]
+        r20_ohm_m: Greatest resistance at 20 degC. [ohm/m]
+
+    Raises:
+        DomainError: place is outside its range
+        NotFoundError: no such kind, or no more sizes
+
+    Source: IEC 60228:2004, Conductors of insulated cables, tables 1 to 3
+    """
+    return _runtime.call("freeair_conductor_size")((kind, place,), ConductorSizeResult)
+
+
+def conductor_table_resistance(*, kind, area_m2):
+    """Greatest resistance of a standard size at 20 degC.
+
+    Model: table look-up of the nominal cross-section, within 0.1 percent; no interpolation. The
+    table's copper is some 6 percent more than length over cross-section gives: nominal sizes are
+    only nominal.
+
+    Arguments:
+        kind: Kind of conductor. One of CONDUCTOR_KIND_* (enumeration freeair_conductor_kind).
+        area_m2: Nominal cross-section. [m2] Range [1e-8;0.01].
+
+    Returns:
+        r20_ohm_m: Greatest resistance at 20 degC. [ohm/m]
+
+    Raises:
+        DomainError: area_m2 is outside its range
+        NotFoundError: no such kind or size
+
+    Source: IEC 60228:2004, Conductors of insulated cables, tables 1 to 3
+    """
+    return _runtime.call("freeair_conductor_table_resistance")((kind, area_m2,))
+
+
+def conductor_resistance(*, kind, area_m2, t_k):
+    """Resistance of a wire of a true cross-section at a temperature.
+
+    Model: rho (1 + alpha (T - 293.15 K)) / A; copper of 100 percent IACS, rho = 1 / 58 ohm mm2 / m,
+    alpha = 0.00393; aluminium of 61 percent IACS, alpha = 0.00403. Direct current.
+
+    Arguments:
+        kind: Kind of conductor, of which the metal counts. One of CONDUCTOR_KIND_* (enumeration
+            freeair_conductor_kind).
+        area_m2: Cross-section. [m2] Range [1e-9;0.1].
+        t_k: Temperature. [K] Range [200;600].
+
+    Returns:
+        r_ohm_m: Resistance. [ohm/m]
+
+    Raises:
+        DomainError: an input is outside its range
+        NotFoundError: no such kind
+
+    Source: IEC 60028:1925, standard of resistance for copper; 61 percent IACS, ASTM B609;
+    coefficients of IEC 60287-1-1, table 1, from memory
+    """
+    return _runtime.call("freeair_conductor_resistance")((kind, area_m2, t_k,))
+
+
+def conductor_resistance_at(*, r20_ohm_m, coefficient_1_k, t_k):
+    """Resistance at a temperature from that at 20 degC.
+
+    Model: R20 (1 + alpha (T - 293.15 K)). IEC 60228 takes alpha = 0.004 for its corrections, tables
+    of copper 0.00393; at 70 degC the two differ by 0.3 percent.
+
+    Arguments:
+        r20_ohm_m: Resistance at 20 degC. [ohm/m] Range [0;1000].
+        coefficient_1_k: Temperature coefficient alpha at 20 degC. [1/K] Range [0;0.01].
+        t_k: Temperature. [K] Range [200;600].
+
+    Returns:
+        r_ohm_m: Resistance. [ohm/m]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: IEC 60228:2004, annex on correction factors
+    """
+    return _runtime.call("freeair_conductor_resistance_at")((r20_ohm_m, coefficient_1_k, t_k,))
+
+
+ConductorGaugeResult = _collections.namedtuple(
+    "ConductorGaugeResult", ['diameter_m', 'area_m2'])
+
+
+def conductor_gauge(*, gauge):
+    """Diameter and cross-section of an American wire gauge size.
+
+    Model: d = 0.005 in 92^((36 - n) / 39), n = 0 for 1/0, -1 for 2/0, -2 for 3/0, -3 for 4/0; the
+    metal of a solid wire, or of all strands together.
+
+    Arguments:
+        gauge: Gauge number. Range [-3;50].
+
+    Returns:
+        diameter_m: Diameter of the solid wire. [m]
+        area_m2: Cross-section. [m2]
+
+    Raises:
+        DomainError: gauge is outside its range
+
+    Source: ASTM B258, Standard nominal diameters and cross-sectional areas of AWG sizes of solid
+    round wires
+    """
+    return _runtime.call("freeair_conductor_gauge")((gauge,), ConductorGaugeResult)
+
+
+def conductor_gauge_from_area(*, area_m2):
+    """Thinnest American wire gauge size that has at least a cross-section.
+
+    Model: the greatest gauge number whose cross-section is not below area_m2, less a millionth.
+
+    Arguments:
+        area_m2: Cross-section wanted. [m2] Range [1e-8;0.0001073].
+
+    Returns:
+        gauge: Gauge number; 0 on error.
+
+    Raises:
+        DomainError: area_m2 is outside its range
+        NoSolutionError: even 4/0 is thinner
+
+    Source: ASTM B258, inverted
+    """
+    return _runtime.call("freeair_conductor_gauge_from_area")((area_m2,))
+
+
+ConductorDropResult = _collections.namedtuple(
+    "ConductorDropResult", ['drop_v', 'loss_w'])
+
+
+def conductor_drop(*, length_m, r_ohm_m, x_ohm_m, current_a, power_factor, phases):
+    """Voltage and power that a run of wire takes.
+
+    Model: k I L (r cos + x sin), k = 2 for one phase (out and back), sqrt(3) for three; power w I^2
+    r L with w = 2 or 3 wires. The usual approximation of the topic supply.
+
+    Arguments:
+        length_m: Length of the run, one way. [m] Range [0;100000].
+        r_ohm_m: Resistance of one wire at its temperature. [ohm/m] Range [0;1000].
+        x_ohm_m: Reactance of one wire; 0.00008 is usual in pipe or cable. [ohm/m] Range [0;1].
+        current_a: Line current. [A] Range [0;100000].
+        power_factor: Power factor of the load, lagging. Range [0;1].
+        phases: 1 or 3; 2 is refused. Range [1;3].
+
+    Returns:
+        drop_v: Voltage drop. [V]
+        loss_w: Power that heats the wires. [W]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: IEEE Std 141-1993, 3.11, approximate formula for voltage drop, from memory
+    """
+    return _runtime.call("freeair_conductor_drop")((length_m, r_ohm_m, x_ohm_m, current_a, power_factor, phases,), ConductorDropResult)
+
+
+ConductorSizeForDropResult = _collections.namedtuple(
+    "ConductorSizeForDropResult", ['area_m2', 'drop_v'])
+
+
+def conductor_size_for_drop(*, kind, length_m, t_k, x_ohm_m, current_a, power_factor, phases, allowed_v):
+    """Smallest standard size whose drop is within a permitted one.
+
+    Model: the first size of the table of IEC 60228 whose freeair_conductor_drop at its temperature
+    (alpha = 0.004) is not above allowed_v. The drop only: current-carrying capacity, short circuit
+    and the local code may ask for more.
+
+    Arguments:
+        kind: Kind of conductor. One of CONDUCTOR_KIND_* (enumeration freeair_conductor_kind).
+        length_m: Length of the run, one way. [m] Range [0;100000].
+        t_k: Temperature of the wire at work; 343.15 K is usual. [K] Range [200;600].
+        x_ohm_m: Reactance of one wire; 0.00008 is usual in pipe or cable. [ohm/m] Range [0;1].
+        current_a: Line current. [A] Range [0;100000].
+        power_factor: Power factor of the load, lagging. Range [0;1].
+        phases: 1 or 3; 2 is refused. Range [1;3].
+        allowed_v: Permitted voltage drop. [V] Range [0;100000].
+
+    Returns:
+        area_m2: Nominal cross-section. [m2]
+        drop_v: Its voltage drop. [V]
+
+    Raises:
+        DomainError: an input is outside its range
+        NotFoundError: no such kind
+        NoSolutionError: no size of the table is thick enough
+
+    Caution: Live electrical work is for qualified people under local rules.
+
+    Source: IEC 60228:2004, tables 1 to 3, with the drop of freeair_conductor_drop
+    """
+    return _runtime.call("freeair_conductor_size_for_drop")((kind, length_m, t_k, x_ohm_m, current_a, power_factor, phases, allowed_v,), ConductorSizeForDropResult)
+
+
+def fastener_pitch(*, thread, diameter_m):
+    """Pitch of a standard thread.
+
+    Model: table look-up of the nominal diameter, within 0.5 percent: M3 to M39, No. 6 to 1-1/2 in.
+
+    Arguments:
+        thread: Thread series. One of FASTENER_THREAD_* (enumeration freeair_fastener_thread).
+        diameter_m: Nominal diameter. [m] Range [0.001;0.2].
+
+    Returns:
+        pitch_m: Pitch. [m]
+
+    Raises:
+        DomainError: diameter_m is outside its range
+        NotFoundError: the series has no such diameter
+
+    Source: ISO 261 and ISO 262, coarse pitches; ASME B1.1, UNC and UNF, from memory
+    """
+    return _runtime.call("freeair_fastener_pitch")((thread, diameter_m,))
+
+
+def fastener_stress_area(*, thread, diameter_m, pitch_m):
+    """Stress area of a thread.
+
+    Model: pi / 4 (d - c p)^2, the circle of the mean of pitch and root diameter: c = 13 sqrt(3) /
+    24 = 0.9382 for ISO threads, 9 sqrt(3) / 16 = 0.9743 for unified ones.
+
+    Arguments:
+        thread: Thread series. One of FASTENER_THREAD_* (enumeration freeair_fastener_thread).
+        diameter_m: Nominal diameter. [m] Range [0.001;0.2].
+        pitch_m: Pitch, at most half the diameter. [m] Range [0.0001;0.02].
+
+    Returns:
+        area_m2: Stress area. [m2]
+
+    Raises:
+        DomainError: an input is outside its range
+        NotFoundError: no such series
+        NoSolutionError: the pitch is more than half the diameter
+
+    Source: ISO 898-1:2013, 9.1.6.1, nominal stress area; ASME B1.1, tensile stress area
+    """
+    return _runtime.call("freeair_fastener_stress_area")((thread, diameter_m, pitch_m,))
+
+
+FastenerStrengthResult = _collections.namedtuple(
+    "FastenerStrengthResult", ['proof_pa', 'yield_pa', 'tensile_pa'])
+
+
+def fastener_strength(*, grade, diameter_m):
+    """Strength of a grade of bolt.
+
+    Model: table look-up. Some grades are weaker in large diameters; none is defined outside 6.35 to
+    38.1 mm (SAE) or 1.6 to 39 mm (ISO).
+
+    Arguments:
+        grade: Grade. One of FASTENER_GRADE_* (enumeration freeair_fastener_grade).
+        diameter_m: Nominal diameter. [m] Range [0.001;0.2].
+
+    Returns:
+        proof_pa: Stress under proof load. [Pa]
+        yield_pa: Least yield strength, or stress at 0.2 percent (ISO x.8: 0.0048 d) of lasting
+            strain. [Pa]
+        tensile_pa: Least tensile strength. [Pa]
+
+    Raises:
+        DomainError: diameter_m is outside its range
+        NotFoundError: no such grade, or not in that diameter
+
+    Source: SAE J429, table 1; ISO 898-1:2013, table 3; from memory, proof stresses confirmed by
+    public proof-load tables
+    """
+    return _runtime.call("freeair_fastener_strength")((grade, diameter_m,), FastenerStrengthResult)
+
+
+FastenerTorqueForGradeResult = _collections.namedtuple(
+    "FastenerTorqueForGradeResult", ['torque_nm', 'preload_n'])
+
+
+def fastener_torque_for_grade(*, thread, diameter_m, grade, fraction, nut_factor):
+    """Preload and torque for a bolt of a grade.
+
+    Model: F = fraction S_p A_s with the proof stress of the grade and the stress area of the
+    standard thread; T = K d F. 0.75 is usual for joints that are opened again, 0.90 for lasting
+    ones. K about 0.20 dry and plain, 0.15 oiled.
+
+    Arguments:
+        thread: Thread series. One of FASTENER_THREAD_* (enumeration freeair_fastener_thread).
+        diameter_m: Nominal diameter. [m] Range [0.001;0.2].
+        grade: Grade. One of FASTENER_GRADE_* (enumeration freeair_fastener_grade).
+        fraction: Preload over proof load. Range [0;1].
+        nut_factor: Nut factor K. Range [0.01;1].
+
+    Returns:
+        torque_nm: Torque. [N m]
+        preload_n: Preload. [N]
+
+    Raises:
+        DomainError: an input is outside its range
+        NotFoundError: no such thread or grade in that diameter
+
+    Caution: Depressurise to zero, on a gauge that is trusted, before opening.
+
+    Source: SAE J429 torque-tension charts; T = K d F, common practice
+    """
+    return _runtime.call("freeair_fastener_torque_for_grade")((thread, diameter_m, grade, fraction, nut_factor,), FastenerTorqueForGradeResult)
+
+
+def fastener_torque(*, preload_n, nut_factor, diameter_m):
+    """Torque for a preload.
+
+    Model: T = K d F.
+
+    Arguments:
+        preload_n: Preload. [N] Range [0;10000000].
+        nut_factor: Nut factor K. Range [0.01;1].
+        diameter_m: Nominal diameter. [m] Range [0.001;0.2].
+
+    Returns:
+        torque_nm: Torque. [N m]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: common practice; SAE J429 torque-tension charts
+    """
+    return _runtime.call("freeair_fastener_torque")((preload_n, nut_factor, diameter_m,))
+
+
+FastenerPreloadResult = _collections.namedtuple(
+    "FastenerPreloadResult", ['preload_n', 'uncertainty_n'])
+
+
+def fastener_preload(*, torque_nm, torque_uncertainty_nm, nut_factor, nut_factor_uncertainty, diameter_m):
+    """Preload from a torque, with uncertainty.
+
+    Model: F = T / (K d); u(F) = F sqrt((u(T)/T)^2 + (u(K)/K)^2). The nut factor is known to a tenth
+    at best.
+
+    Arguments:
+        torque_nm: Torque. [N m] Range [0;1000000].
+        torque_uncertainty_nm: Standard uncertainty of it. [N m] Range [0;1000000].
+        nut_factor: Nut factor K. Range [0.01;1].
+        nut_factor_uncertainty: Standard uncertainty of it. Range [0;1].
+        diameter_m: Nominal diameter. [m] Range [0.001;0.2].
+
+    Returns:
+        preload_n: Preload. [N]
+        uncertainty_n: Standard uncertainty of the preload. [N]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: common practice; uncertainty by JCGM 100:2008, 5.1.6
+    """
+    return _runtime.call("freeair_fastener_preload")((torque_nm, torque_uncertainty_nm, nut_factor, nut_factor_uncertainty, diameter_m,), FastenerPreloadResult)
+
+
+def fastener_nut_factor(*, diameter_m, pitch_m, thread_friction, bearing_friction, bearing_m):
+    """Nut factor from friction.
+
+    Model: K d = p / (2 pi) + mu_t d2 / (2 cos 30) + mu_b D_b / 2, with d2 = d - 3 sqrt(3) / 8 p the
+    pitch diameter.
+
+    Arguments:
+        diameter_m: Nominal diameter. [m] Range [0.001;0.2].
+        pitch_m: Pitch, at most half the diameter. [m] Range [0.0001;0.02].
+        thread_friction: Coefficient of friction in the thread. Range [0;1].
+        bearing_friction: Coefficient of friction under the turned face. Range [0;1].
+        bearing_m: Effective diameter of that face, about 1.3 d. [m] Range [0;1].
+
+    Returns:
+        nut_factor: Nut factor K.
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the pitch is more than half the diameter
+
+    Source: ISO 16047:2005, torque and clamp force of threaded fasteners; VDI 2230 part 1, from
+    memory
+    """
+    return _runtime.call("freeair_fastener_nut_factor")((diameter_m, pitch_m, thread_friction, bearing_friction, bearing_m,))
+
+
+def fastener_pressure_load(*, difference_pa, area_m2, bolts):
+    """Load that a pressure puts on each bolt of a cover.
+
+    Model: F = p A / n, shared evenly. The preload has to be greater by what the gasket needs, and
+    by a reserve.
+
+    Arguments:
+        difference_pa: Pressure within above that outside. [Pa] Range [0;100000000].
+        area_m2: Area that the pressure acts on, to the gasket's mean line. [m2] Range [0;100].
+        bolts: Number of bolts. Range [1;1000].
+
+    Returns:
+        load_n: Load of each bolt. [N]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Depressurise to zero, on a gauge that is trusted, before opening.
+
+    Caution: Vessels are judged by an inspector under local codes, not by calculation.
+
+    Source: statics
+    """
+    return _runtime.call("freeair_fastener_pressure_load")((difference_pa, area_m2, bolts,))
+
+
 def receiver_volume_from_event(*, shortfall_m3_s, duration_s, p_high_pa, p_low_pa, t_k, p_ref_pa, t_ref_k):
     """Receiver volume that bridges an event in which demand exceeds supply.
 
@@ -6635,6 +7072,9 @@ __all__ = [
     "CAUTION_ROTATING",
     "CAUTION_STORED_ENERGY",
     "CAUTION_VESSEL",
+    "CONDUCTOR_ALUMINIUM",
+    "CONDUCTOR_COPPER",
+    "CONDUCTOR_COPPER_FLEXIBLE",
     "CapacitorBleederResult",
     "CapacitorFromCurrentResult",
     "CapacitorLimitsResult",
@@ -6647,6 +7087,10 @@ __all__ = [
     "ConductanceFlowResult",
     "ConductanceParallelResult",
     "ConductanceSeriesResult",
+    "ConductorDropResult",
+    "ConductorGaugeResult",
+    "ConductorSizeForDropResult",
+    "ConductorSizeResult",
     "CycleCardResult",
     "CycleResult",
     "DeliveryResult",
@@ -6661,6 +7105,21 @@ __all__ = [
     "ERR_OVERFLOW",
     "ERR_UNSUPPORTED",
     "ERR_VERSION",
+    "FASTENER_ISO",
+    "FASTENER_ISO_10_9",
+    "FASTENER_ISO_12_9",
+    "FASTENER_ISO_4_6",
+    "FASTENER_ISO_4_8",
+    "FASTENER_ISO_5_6",
+    "FASTENER_ISO_5_8",
+    "FASTENER_ISO_6_8",
+    "FASTENER_ISO_8_8",
+    "FASTENER_ISO_9_8",
+    "FASTENER_SAE_2",
+    "FASTENER_SAE_5",
+    "FASTENER_SAE_8",
+    "FASTENER_UNC",
+    "FASTENER_UNF",
     "FAULT_BELT_SLIP",
     "FAULT_CHECK_VALVE",
     "FAULT_DEMAND",
@@ -6688,6 +7147,9 @@ __all__ = [
     "FAULT_UNLOADER_LEAK",
     "FLOW_SUBSONIC",
     "FLOW_SUPERSONIC",
+    "FastenerPreloadResult",
+    "FastenerStrengthResult",
+    "FastenerTorqueForGradeResult",
     "FaultApplyResult",
     "FlowIsentropicRatiosResult",
     "IndicatorExponentResult",
@@ -6864,6 +7326,14 @@ __all__ = [
     "conductance_outlet_pressure",
     "conductance_parallel",
     "conductance_series",
+    "conductor_drop",
+    "conductor_gauge",
+    "conductor_gauge_from_area",
+    "conductor_resistance",
+    "conductor_resistance_at",
+    "conductor_size",
+    "conductor_size_for_drop",
+    "conductor_table_resistance",
     "crank_angle_from_position",
     "crank_gas_load",
     "crank_inertia_load",
@@ -6889,6 +7359,14 @@ __all__ = [
     "delivery_free_air",
     "delivery_of_stage",
     "delivery_volumetric_efficiency",
+    "fastener_nut_factor",
+    "fastener_pitch",
+    "fastener_preload",
+    "fastener_pressure_load",
+    "fastener_strength",
+    "fastener_stress_area",
+    "fastener_torque",
+    "fastener_torque_for_grade",
     "fault_applies",
     "fault_apply",
     "fault_count",

@@ -92,6 +92,24 @@ NOZZLE_CYLINDRICAL: int
 SAFETY_UNKNOWN: int
 SAFETY_LOWER: int
 SAFETY_HIGH: int
+CONDUCTOR_COPPER: int
+CONDUCTOR_COPPER_FLEXIBLE: int
+CONDUCTOR_ALUMINIUM: int
+FASTENER_ISO: int
+FASTENER_UNC: int
+FASTENER_UNF: int
+FASTENER_SAE_2: int
+FASTENER_SAE_5: int
+FASTENER_SAE_8: int
+FASTENER_ISO_4_6: int
+FASTENER_ISO_4_8: int
+FASTENER_ISO_5_6: int
+FASTENER_ISO_5_8: int
+FASTENER_ISO_6_8: int
+FASTENER_ISO_8_8: int
+FASTENER_ISO_9_8: int
+FASTENER_ISO_10_9: int
+FASTENER_ISO_12_9: int
 MACHINE_V: int
 MACHINE_SIDE_BY_SIDE: int
 FAULT_NONE: int
@@ -1258,6 +1276,115 @@ def rotary_work(*, r_j_kg_k: _Array, t1_k: _Array, p1_pa: _Array, p2_pa: _Array,
 def rotary_volume_ratio(*, p1_pa: float, p2_pa: float, k: float) -> float: ...
 @overload
 def rotary_volume_ratio(*, p1_pa: _Array, p2_pa: _Array, k: _Array) -> Any: ...
+
+class ConductorSizeResult(NamedTuple):
+    area_m2: float
+    r20_ohm_m: float
+
+@overload
+def conductor_size(*, kind: int, place: int) -> ConductorSizeResult: ...
+@overload
+def conductor_size(*, kind: _Array, place: _Array) -> Any: ...
+
+@overload
+def conductor_table_resistance(*, kind: int, area_m2: float) -> float: ...
+@overload
+def conductor_table_resistance(*, kind: _Array, area_m2: _Array) -> Any: ...
+
+@overload
+def conductor_resistance(*, kind: int, area_m2: float, t_k: float) -> float: ...
+@overload
+def conductor_resistance(*, kind: _Array, area_m2: _Array, t_k: _Array) -> Any: ...
+
+@overload
+def conductor_resistance_at(*, r20_ohm_m: float, coefficient_1_k: float, t_k: float) -> float: ...
+@overload
+def conductor_resistance_at(*, r20_ohm_m: _Array, coefficient_1_k: _Array, t_k: _Array) -> Any: ...
+
+class ConductorGaugeResult(NamedTuple):
+    diameter_m: float
+    area_m2: float
+
+@overload
+def conductor_gauge(*, gauge: int) -> ConductorGaugeResult: ...
+@overload
+def conductor_gauge(*, gauge: _Array) -> Any: ...
+
+@overload
+def conductor_gauge_from_area(*, area_m2: float) -> int: ...
+@overload
+def conductor_gauge_from_area(*, area_m2: _Array) -> Any: ...
+
+class ConductorDropResult(NamedTuple):
+    drop_v: float
+    loss_w: float
+
+@overload
+def conductor_drop(*, length_m: float, r_ohm_m: float, x_ohm_m: float, current_a: float, power_factor: float, phases: int) -> ConductorDropResult: ...
+@overload
+def conductor_drop(*, length_m: _Array, r_ohm_m: _Array, x_ohm_m: _Array, current_a: _Array, power_factor: _Array, phases: _Array) -> Any: ...
+
+class ConductorSizeForDropResult(NamedTuple):
+    area_m2: float
+    drop_v: float
+
+@overload
+def conductor_size_for_drop(*, kind: int, length_m: float, t_k: float, x_ohm_m: float, current_a: float, power_factor: float, phases: int, allowed_v: float) -> ConductorSizeForDropResult: ...
+@overload
+def conductor_size_for_drop(*, kind: _Array, length_m: _Array, t_k: _Array, x_ohm_m: _Array, current_a: _Array, power_factor: _Array, phases: _Array, allowed_v: _Array) -> Any: ...
+
+@overload
+def fastener_pitch(*, thread: int, diameter_m: float) -> float: ...
+@overload
+def fastener_pitch(*, thread: _Array, diameter_m: _Array) -> Any: ...
+
+@overload
+def fastener_stress_area(*, thread: int, diameter_m: float, pitch_m: float) -> float: ...
+@overload
+def fastener_stress_area(*, thread: _Array, diameter_m: _Array, pitch_m: _Array) -> Any: ...
+
+class FastenerStrengthResult(NamedTuple):
+    proof_pa: float
+    yield_pa: float
+    tensile_pa: float
+
+@overload
+def fastener_strength(*, grade: int, diameter_m: float) -> FastenerStrengthResult: ...
+@overload
+def fastener_strength(*, grade: _Array, diameter_m: _Array) -> Any: ...
+
+class FastenerTorqueForGradeResult(NamedTuple):
+    torque_nm: float
+    preload_n: float
+
+@overload
+def fastener_torque_for_grade(*, thread: int, diameter_m: float, grade: int, fraction: float, nut_factor: float) -> FastenerTorqueForGradeResult: ...
+@overload
+def fastener_torque_for_grade(*, thread: _Array, diameter_m: _Array, grade: _Array, fraction: _Array, nut_factor: _Array) -> Any: ...
+
+@overload
+def fastener_torque(*, preload_n: float, nut_factor: float, diameter_m: float) -> float: ...
+@overload
+def fastener_torque(*, preload_n: _Array, nut_factor: _Array, diameter_m: _Array) -> Any: ...
+
+class FastenerPreloadResult(NamedTuple):
+    preload_n: float
+    uncertainty_n: float
+
+@overload
+def fastener_preload(*, torque_nm: float, torque_uncertainty_nm: float, nut_factor: float, nut_factor_uncertainty: float, diameter_m: float) -> FastenerPreloadResult: ...
+@overload
+def fastener_preload(*, torque_nm: _Array, torque_uncertainty_nm: _Array, nut_factor: _Array, nut_factor_uncertainty: _Array, diameter_m: _Array) -> Any: ...
+
+@overload
+def fastener_nut_factor(*, diameter_m: float, pitch_m: float, thread_friction: float, bearing_friction: float, bearing_m: float) -> float: ...
+@overload
+def fastener_nut_factor(*, diameter_m: _Array, pitch_m: _Array, thread_friction: _Array, bearing_friction: _Array, bearing_m: _Array) -> Any: ...
+
+@overload
+def fastener_pressure_load(*, difference_pa: float, area_m2: float, bolts: int) -> float: ...
+@overload
+def fastener_pressure_load(*, difference_pa: _Array, area_m2: _Array, bolts: _Array) -> Any: ...
 
 @overload
 def receiver_volume_from_event(*, shortfall_m3_s: float, duration_s: float, p_high_pa: float, p_low_pa: float, t_k: float, p_ref_pa: float, t_ref_k: float) -> float: ...
