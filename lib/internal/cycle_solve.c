@@ -821,7 +821,7 @@ static void forget(history *a)
 int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__cycle_state *s,
                              freeair__cycle_work *work, freeair__cycle_sums *sums, freeair__cycle_effort *effort)
 {
-  enum { most_revolutions = 400, patience = 15, first_tangents = 5 };
+  enum { most_revolutions = 400, patience = 15, first_tangents = 5, fresh_tangents = 10 };
   memset(effort, 0, sizeof *effort);
   int cold = !s->known;
   if (cold) {
@@ -836,6 +836,7 @@ int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__
   int levelled = 0; /* revolutions at this tolerance */
   int tangents = 0;
   int waiting = 0; /* revolutions since the residual last fell by half */
+  int fresh = 0;   /* tangents still to be taken afresh, once mixing has stalled */
   double best = INFINITY;
   double norm_before = INFINITY;
   double z[UNKNOWNS] = {0.0};
@@ -847,7 +848,7 @@ int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__
   freeair__cycle_state image;
   for (int revolution = 0; revolution < most_revolutions; revolution++) {
     int full = tolerance <= finest && levelled > 0;
-    int with_tangent = !work->factored || waiting >= patience ||
+    int with_tangent = !work->factored || fresh > 0 ||
                        (norm_before > 0.02 && tolerance > finest && tangents < first_tangents);
     if (!apply(c, s, tolerance, work, with_tangent, sums, full, &image, effort)) {
       if (tolerance <= 1e-8) return FREEAIR_ERR_NO_CONVERGENCE;
@@ -873,9 +874,14 @@ int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__
       memcpy(r, bare, sizeof r);
     }
     waiting++;
-    if (norm < 0.5 * best || with_tangent) {
+    if (norm < 0.5 * best) {
       best = norm;
       waiting = 0;
+    }
+    if (fresh > 0) {
+      if (--fresh == 0) waiting = 0;
+    } else if (waiting >= patience) {
+      fresh = fresh_tangents;
     }
     if (with_tangent) {
       tangents++;

@@ -27,33 +27,59 @@ static void monotone_slopes(int n, double step, const double *y, double *slope)
   }
 }
 
+/* One operating point; begins anew where the neighbour's state does not serve. */
+static int32_t solve_at(freeair__cycle *c, double root_p, double accuracy, freeair__cycle_state *s,
+                        freeair__cycle_work *work, freeair__cycle_sums *sums, int32_t *evaluations)
+{
+  freeair__cycle_effort effort;
+  freeair__cycle_receiver(c, root_p * root_p, c->site.ambient_k);
+  int known = s->known;
+  int32_t status = freeair__cycle_solve(c, accuracy, s, work, sums, &effort);
+  *evaluations += effort.evaluations;
+  if (status < 0 && known) {
+    s->known = 0;
+    status = freeair__cycle_solve(c, accuracy, s, work, sums, &effort);
+    *evaluations += effort.evaluations;
+  }
+  return status;
+}
+
 int32_t freeair__delivery_map_build(freeair__cycle *c, double low_p, double high_p, int n, double accuracy,
                                     freeair__delivery_map *map, int32_t *evaluations)
 {
   freeair__cycle_state s = {.known = 0};
   freeair__cycle_work work = {.factored = 0};
   freeair__cycle_sums sums;
-  freeair__cycle_effort effort;
   double low = sqrt(low_p);
   double high = sqrt(high_p);
+  double least = 2e-4 * c->mass_scale; /* less than this a revolution is no delivery */
   map->n = n;
-  for (int i = 0; i < n; i++) {
-    double root = low + (high - low) * i / (n - 1);
-    freeair__cycle_receiver(c, root * root, c->site.ambient_k);
-    int32_t status = freeair__cycle_solve(c, accuracy, &s, &work, &sums, &effort);
-    *evaluations += effort.evaluations;
-    if (status < 0 && i > 0) {
-      /* the neighbour's state did not serve: begin anew */
-      s.known = 0;
-      status = freeair__cycle_solve(c, accuracy, &s, &work, &sums, &effort);
-      *evaluations += effort.evaluations;
+  for (int pass = 0; pass < 2; pass++) {
+    int last = -1; /* last node with delivery */
+    for (int i = 0; i < n; i++) {
+      double root = low + (high - low) * i / (n - 1);
+      int32_t status = solve_at(c, root, accuracy, &s, &work, &sums, evaluations);
+      if (status < 0) return status;
+      double per_s = s.omega / 6.28318530717958647693;
+      map->root_p[i] = root;
+      map->mass[i] = sums.mass[c->link_check] * per_s;
+      map->enthalpy[i] = sums.enthalpy[c->link_check] * per_s;
+      map->power[i] = freeair__cycle_shaft(c, &sums, s.omega);
+      if (sums.mass[c->link_check] > least) last = i;
+      else if (pass == 0 && last >= 0) break;
     }
-    if (status < 0) return status;
-    double per_s = s.omega / 6.28318530717958647693;
-    map->root_p[i] = root;
-    map->mass[i] = sums.mass[c->link_check] * per_s;
-    map->enthalpy[i] = sums.enthalpy[c->link_check] * per_s;
-    map->power[i] = freeair__cycle_shaft(c, &sums, s.omega);
+    if (last < 0 || last == n - 1 || pass == 1) break;
+    /* it stalls on the way: put the nodes below that pressure, the last one on it */
+    double lo = map->root_p[last];
+    double hi = map->root_p[last + 1];
+    for (int i = 0; i < 9; i++) {
+      double middle = 0.5 * (lo + hi);
+      int32_t status = solve_at(c, middle, accuracy, &s, &work, &sums, evaluations);
+      if (status < 0) return status;
+      if (sums.mass[c->link_check] > least) lo = middle;
+      else hi = middle;
+    }
+    high = hi;
   }
   double step = (high - low) / (n - 1);
   monotone_slopes(n, step, map->mass, map->mass_slope);

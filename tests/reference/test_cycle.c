@@ -1,0 +1,110 @@
+/* SPDX-License-Identifier: MIT */
+/* The operating point against the same equations written a second time and
+ * integrated by SUNDIALS CVODE at tight tolerance, revolution after revolution
+ * from a crude start, without any acceleration. */
+#include <cvode/cvode.h>
+
+#include "crank_reference.h"
+
+#include <freeair/cycle.h>
+#include <freeair/fault.h>
+#include <freeair/status.h>
+
+#include <check.h>
+
+typedef struct machine_case {
+  const char *name;
+  int stages;
+  int lp_cylinders;
+  int arrangement;
+  double receiver;
+  int fault;
+  double severity;
+} machine_case;
+
+static const machine_case cases[] = {
+    {"sound", 2, 1, FREEAIR_MACHINE_V, 9e5, FREEAIR_FAULT_NONE, 0.0},
+    {"sound at cut-out", 2, 1, FREEAIR_MACHINE_SIDE_BY_SIDE, 13e5, FREEAIR_FAULT_NONE, 0.0},
+    {"low receiver", 2, 1, FREEAIR_MACHINE_V, 2e5, FREEAIR_FAULT_NONE, 0.0},
+    {"single stage", 1, 1, FREEAIR_MACHINE_V, 8e5, FREEAIR_FAULT_NONE, 0.0},
+    {"twin", 1, 2, FREEAIR_MACHINE_SIDE_BY_SIDE, 8e5, FREEAIR_FAULT_NONE, 0.0},
+    {"filter", 2, 1, FREEAIR_MACHINE_V, 9e5, FREEAIR_FAULT_INTAKE_FILTER, 0.7},
+    {"first suction valve leaks", 2, 1, FREEAIR_MACHINE_V, 9e5, FREEAIR_FAULT_LP_SUCTION_VALVE, 0.3},
+    {"first suction valve stuck", 2, 1, FREEAIR_MACHINE_V, 6e5, FREEAIR_FAULT_LP_SUCTION_VALVE, 1.0},
+    {"second discharge valve", 2, 1, FREEAIR_MACHINE_V, 9e5, FREEAIR_FAULT_HP_DISCHARGE_VALVE, 0.4},
+    {"second suction valve stuck", 2, 1, FREEAIR_MACHINE_V, 5e5, FREEAIR_FAULT_HP_SUCTION_VALVE, 1.0},
+    {"gasket", 2, 1, FREEAIR_MACHINE_SIDE_BY_SIDE, 6e5, FREEAIR_FAULT_GASKET_BETWEEN, 0.6},
+    {"rings", 2, 1, FREEAIR_MACHINE_V, 9e5, FREEAIR_FAULT_HP_RINGS, 0.5},
+    {"unloader", 2, 1, FREEAIR_MACHINE_V, 9e5, FREEAIR_FAULT_UNLOADER_LEAK, 0.4},
+    {"twin, one suction valve", 1, 2, FREEAIR_MACHINE_SIDE_BY_SIDE, 8e5, FREEAIR_FAULT_LP_SUCTION_VALVE, 0.3},
+};
+
+static void check_case(const machine_case *q, double accuracy, double delivery, double pressure, double kelvin)
+{
+  freeair_machine m = FREEAIR_MACHINE_INIT;
+  freeair_machine_site site = FREEAIR_MACHINE_SITE_INIT;
+  m.stages = q->stages;
+  m.lp_cylinders = q->lp_cylinders;
+  m.arrangement = q->arrangement;
+  m.lp_bore_m = 0.105;
+  m.lp_stroke_m = 0.08;
+  m.speed_rev_s = 15.0;
+  site.barometric_pa = 98000.0;
+  site.ambient_k = 298.15;
+  ck_assert_int_eq(freeair_fault_apply(&m, &site, q->fault, q->severity, &m, &site), FREEAIR_OK);
+  freeair_cycle_result r = FREEAIR_CYCLE_RESULT_INIT;
+  ck_assert_int_eq(freeair_cycle_point(&m, &site, q->receiver, NAN, accuracy, &r), FREEAIR_OK);
+
+  crank c;
+  crank_integrator g;
+  crank_answer a = {0};
+  crank_setup(&c, &m, site.barometric_pa, site.ambient_k, q->receiver);
+  crank_begin(&c, &g, 1e-8);
+  int settled = crank_solve(&c, &g, 1e-7, 1500, &a);
+  crank_end(&g);
+  ck_assert_int_eq(settled, 0);
+  double displacement;
+  freeair_machine_displacement(&m, &displacement);
+  printf("%-28s delivery %.6e differs by %.1e of displacement, interstage by %.1e, %.3f K; %d and %d revolutions\n",
+         q->name, a.delivery_m3_s, (r.delivery_m3_s - a.delivery_m3_s) / displacement,
+         q->stages == 2 ? r.interstage_mean_pa / a.interstage_pa - 1.0 : 0.0, r.lp_wall_k - a.wall_k[0],
+         (int)r.revolutions, a.revolutions);
+  ck_assert_double_eq_tol(r.delivery_m3_s, a.delivery_m3_s, delivery * displacement);
+  ck_assert_double_eq_tol(r.shaft_w, a.shaft_w, 2.0 * delivery * a.shaft_w);
+  ck_assert_double_eq_tol(r.speed_rev_s, a.speed_rev_s, 1e-4 * a.speed_rev_s);
+  ck_assert_double_eq_tol(r.lp_wall_k, a.wall_k[0], kelvin);
+  if (q->stages == 2) {
+    ck_assert_double_eq_tol(r.interstage_mean_pa, a.interstage_pa, pressure * a.interstage_pa);
+    ck_assert_double_eq_tol(r.intercooler_k, a.intercooler_k, kelvin);
+    ck_assert_double_eq_tol(r.hp_wall_k, a.wall_k[1], kelvin);
+  }
+}
+
+/* At the default accuracy: 0.05 % in delivery, 0.1 % in interstage pressure, 0.5 K. */
+START_TEST(default_accuracy_agrees)
+{
+  check_case(&cases[_i], NAN, 5e-4, 1e-3, 0.5);
+}
+END_TEST
+
+/* The tight setting reaches 1e-5. */
+START_TEST(tight_accuracy_agrees)
+{
+  check_case(&cases[_i], 1e-5, 1e-5, 2e-5, 0.01);
+}
+END_TEST
+
+int main(void)
+{
+  TCase *tcase = tcase_create("cycle");
+  tcase_set_timeout(tcase, 300);
+  tcase_add_loop_test(tcase, default_accuracy_agrees, 0, (int)(sizeof cases / sizeof cases[0]));
+  tcase_add_loop_test(tcase, tight_accuracy_agrees, 0, (int)(sizeof cases / sizeof cases[0]));
+  Suite *suite = suite_create("cycle");
+  suite_add_tcase(suite, tcase);
+  SRunner *runner = srunner_create(suite);
+  srunner_run_all(runner, CK_NORMAL);
+  int failed = srunner_ntests_failed(runner);
+  srunner_free(runner);
+  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+}
