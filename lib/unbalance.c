@@ -57,7 +57,7 @@ int32_t freeair_unbalance_current(double i1_a, double i2_a, double i3_a, double 
  *   s = 4 sqrt(3) area of the triangle / (a+b+c)
  *   factor^2 = (1-s)/(1+s) = e / (1+s)^2
  * The differences of squares factor, and the area follows from the sorted sides
- * without cancellation (Kahan's form of Heron's formula). */
+ * without cancellation. */
 int32_t freeair_unbalance_factor(double u12_v, double u23_v, double u31_v, double *factor)
 {
   if (factor == NULL) return FREEAIR_ERR_NULL;
