@@ -14,6 +14,16 @@ int32_t freeair_cycle_result_init(freeair_cycle_result *point, size_t caller_siz
   return freeair__structure_init(point, caller_size, &initial, sizeof initial, FREEAIR_CYCLE_RESULT_BASELINE);
 }
 
+/* Whether a machine could stand this: motor slip and wall temperatures. */
+static int32_t limits(const freeair__cycle *c, const freeair__cycle_state *s)
+{
+  double motor = s->omega / 6.28318530717958647693 / (c->m.pulley_ratio * (1.0 - c->m.belt_slip));
+  if (1.0 - motor / c->m.motor_synchronous_rev_s > 0.2) return FREEAIR_WARN_LIMIT;
+  for (int i = 0; i < c->n_cylinders; i++)
+    if (s->wall[i] > 700.0) return FREEAIR_WARN_LIMIT;
+  return FREEAIR_OK;
+}
+
 static int32_t set_up(const freeair_machine *machine, const freeair_machine_site *site, double receiver_pa,
                       double receiver_k, double *accuracy, freeair__cycle *c)
 {
@@ -147,7 +157,7 @@ int32_t freeair_cycle_point(const freeair_machine *machine, const freeair_machin
     status = freeair__cycle_solve(&c, accuracy, &s, &work, &sums, &effort);
     if (status == FREEAIR_OK) {
       fill(&c, &s, &sums, &effort, &r);
-      if (r.motor_slip > 0.2) status = FREEAIR_WARN_LIMIT;
+      status = limits(&c, &s);
     }
   }
   int32_t written = freeair__structure_write(point, &r, sizeof r, FREEAIR_CYCLE_RESULT_BASELINE);
@@ -181,6 +191,5 @@ int32_t freeair_cycle_card(const freeair_machine *machine, const freeair_machine
     for (size_t i = 0; i < n; i++) v_m3[i] = p_pa[i] = t_k[i] = NAN;
     return FREEAIR_ERR_NO_CONVERGENCE;
   }
-  double motor = s.omega / 6.28318530717958647693 / (c.m.pulley_ratio * (1.0 - c.m.belt_slip));
-  return 1.0 - motor / c.m.motor_synchronous_rev_s > 0.2 ? FREEAIR_WARN_LIMIT : FREEAIR_OK;
+  return limits(&c, &s);
 }

@@ -109,7 +109,7 @@ FREEAIR_API int32_t freeair_cycle_result_init(freeair_cycle_result *point, size_
  * Model: mass and energy balances dm/dt = sum m', dU/dt = sum m' h - Q - p dV/dt
  * of each volume over the crank angle, isentropic nozzles, quasi-static valves,
  * wall heat Nu = a Re^b, integrated with an L-stable pair of order 4(3) to
- * periodicity by Newton's method. At most 400 revolutions, usually 6 to 12.
+ * periodicity by Newton's method. At most 1000 revolutions, usually 6 to 12.
  *
  * @param[in]  machine     The machine.
  * @param[in]  site        The site.
@@ -118,7 +118,7 @@ FREEAIR_API int32_t freeair_cycle_result_init(freeair_cycle_result *point, size_
  * @param[in]  accuracy    Accuracy of the delivery, over the displacement. @range{[1e-6;0.1]} @default{1e-3}
  * @param[out] point       The operating point.
  * @retval FREEAIR_OK                 computed
- * @retval FREEAIR_WARN_LIMIT         computed, but the motor slips more than 0.2: it would stall or trip
+ * @retval FREEAIR_WARN_LIMIT         computed, but the motor slips more than 0.2 or a wall is hotter than 700 K: it would trip or seize
  * @retval FREEAIR_ERR_NULL           a pointer is null
  * @retval FREEAIR_ERR_VERSION        a structure has an unknown size
  * @retval FREEAIR_ERR_DOMAIN         a value is outside its range, see freeair_machine_complete
@@ -149,7 +149,7 @@ FREEAIR_API int32_t freeair_cycle_point(const freeair_machine *machine, const fr
  * @param[out] t_k         Temperature. @shape{n}
  * @param[in]  n           Number of points, at least 4.
  * @retval FREEAIR_OK                 computed
- * @retval FREEAIR_WARN_LIMIT         computed, but the motor slips more than 0.2: it would stall or trip
+ * @retval FREEAIR_WARN_LIMIT         computed, but the motor slips more than 0.2 or a wall is hotter than 700 K: it would trip or seize
  * @retval FREEAIR_ERR_NULL           a pointer is null
  * @retval FREEAIR_ERR_VERSION        a structure has an unknown size
  * @retval FREEAIR_ERR_DOMAIN         a value is outside its range, or n is below 4

@@ -540,13 +540,13 @@ static int unpack(const freeair__cycle *c, const double *z, freeair__cycle_state
     double energy = z[n++] * (c->mass_scale * c->cv * 400.0);
     if (!(mass > 0.0 && energy > 0.0)) return 0;
     double t = energy / (mass * c->cv);
-    if (!(t > 60.0 && t < 4000.0)) return 0;
+    if (!(t > 30.0 && t < 2e4)) return 0;
     s->y[2 * v] = mass;
     s->y[2 * v + 1] = energy;
   }
   for (int v = 0; v < c->n_cylinders; v++) {
     s->wall[v] = z[n++] * 400.0;
-    if (!(s->wall[v] > 100.0 && s->wall[v] < 3000.0)) return 0;
+    if (!(s->wall[v] > 50.0 && s->wall[v] < 2e4)) return 0;
   }
   s->omega = exp(z[n++]);
   return s->omega > 1e-3 && s->omega < 1e5;
@@ -821,7 +821,7 @@ static void forget(history *a)
 int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__cycle_state *s,
                              freeair__cycle_work *work, freeair__cycle_sums *sums, freeair__cycle_effort *effort)
 {
-  enum { most_revolutions = 400, patience = 15, first_tangents = 5, fresh_tangents = 10 };
+  enum { most_revolutions = 1000, plain_after = 300, patience = 15, first_tangents = 5, fresh_tangents = 10 };
   memset(effort, 0, sizeof *effort);
   int cold = !s->known;
   if (cold) {
@@ -848,8 +848,9 @@ int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__
   freeair__cycle_state image;
   for (int revolution = 0; revolution < most_revolutions; revolution++) {
     int full = tolerance <= finest && levelled > 0;
-    int with_tangent = !work->factored || fresh > 0 ||
-                       (norm_before > 0.02 && tolerance > finest && tangents < first_tangents);
+    int plain = revolution >= plain_after; /* what the machine itself would do */
+    int with_tangent = !plain && (!work->factored || fresh > 0 ||
+                       (norm_before > 0.02 && tolerance > finest && tangents < first_tangents));
     if (!apply(c, s, tolerance, work, with_tangent, sums, full, &image, effort)) {
       if (tolerance <= 1e-8) return FREEAIR_ERR_NO_CONVERGENCE;
       tolerance *= 0.1;
@@ -867,26 +868,31 @@ int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__
     effort->residual = norm;
     work->tolerance = tolerance;
     if (norm <= target && full) return FREEAIR_OK;
-    if (work->factored) {
+    if (work->factored && !plain) {
       newton_step(c, work, bare, r);
       for (int i = 0; i < n; i++) g[i] = z[i] + r[i];
     } else {
       memcpy(r, bare, sizeof r);
+      for (int i = 2 * c->n_volumes; plain && i < n; i++) g[i] = z[i] + 0.3 * r[i];
     }
+    int tightened = 0;
     waiting++;
     if (norm < 0.5 * best) {
       best = norm;
       waiting = 0;
     }
     if (fresh > 0) {
-      if (--fresh == 0) waiting = 0;
+      if (--fresh == 0) {
+        /* errors of the steps may be what keeps it from repeating */
+        waiting = 0;
+        tightened = finest > 1e-7;
+        if (tightened) finest *= 0.1;
+      }
     } else if (waiting >= patience) {
       fresh = fresh_tangents;
     }
-    if (with_tangent) {
-      tangents++;
-      forget(&past);
-    }
+    if (with_tangent) tangents++;
+    if (with_tangent || plain) forget(&past);
     remember(&past, n, r, g);
     double mixed[UNKNOWNS];
     mix(n, past.depth, past.dr, past.dg, r, g, mixed);
@@ -901,7 +907,7 @@ int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__
     norm_before = norm;
     double before = tolerance;
     levelled++;
-    if (tolerance > finest && (norm < 2.0 * tolerance || waiting >= 6)) {
+    if (tolerance > finest && (norm < 2.0 * tolerance || waiting >= 6 || tightened)) {
       tolerance = finest;
       levelled = 0;
       best = INFINITY;
