@@ -118,7 +118,7 @@ FREEAIR_API int32_t freeair_cycle_result_init(freeair_cycle_result *point, size_
  * @param[in]  accuracy    Accuracy of the delivery, over the displacement. @range{[1e-6;0.1]} @default{1e-3}
  * @param[out] point       The operating point.
  * @retval FREEAIR_OK                 computed
- * @retval FREEAIR_WARN_LIMIT         computed, but the motor slips more than 0.2 or a wall is hotter than 700 K: it would trip or seize
+ * @retval FREEAIR_WARN_LIMIT         computed, but the motor slips by 0.2 or a wall is above 700 K
  * @retval FREEAIR_ERR_NULL           a pointer is null
  * @retval FREEAIR_ERR_VERSION        a structure has an unknown size
  * @retval FREEAIR_ERR_DOMAIN         a value is outside its range, see freeair_machine_complete
@@ -149,7 +149,7 @@ FREEAIR_API int32_t freeair_cycle_point(const freeair_machine *machine, const fr
  * @param[out] t_k         Temperature. @shape{n}
  * @param[in]  n           Number of points, at least 4.
  * @retval FREEAIR_OK                 computed
- * @retval FREEAIR_WARN_LIMIT         computed, but the motor slips more than 0.2 or a wall is hotter than 700 K: it would trip or seize
+ * @retval FREEAIR_WARN_LIMIT         computed, but the motor slips by 0.2 or a wall is above 700 K
  * @retval FREEAIR_ERR_NULL           a pointer is null
  * @retval FREEAIR_ERR_VERSION        a structure has an unknown size
  * @retval FREEAIR_ERR_DOMAIN         a value is outside its range, or n is below 4

@@ -99,7 +99,7 @@ static void compete(const contest *q)
       if (a.revolutions >= MOST || error > 1e-3 || seconds >= best) continue;
       best = seconds;
       best_revolution = seconds / a.revolutions;
-      printf("  CVODE at %.0e, until changes are below %.0e: %.1f ms, error %.1e, %d revolutions, %.0f evaluations each\n",
+      printf("  CVODE at %.0e, changes below %.0e: %.1f ms, error %.1e, %d revolutions, %.0f evaluations each\n",
              tolerances[i], ends[j], 1e3 * seconds, error, a.revolutions, (double)evaluations / a.revolutions);
     }
   printf("  ratio %.0f; a revolution alone %.1f\n", best / ours, best_revolution / (ours / r.revolutions));

@@ -6597,7 +6597,7 @@ def cycle_point(*, machine, site, receiver_pa, receiver_k=None, accuracy=None):
 
     Model: mass and energy balances dm/dt = sum m', dU/dt = sum m' h - Q - p dV/dt of each volume
     over the crank angle, isentropic nozzles, quasi-static valves, wall heat Nu = a Re^b, integrated
-    with an L-stable pair of order 4(3) to periodicity by Newton's method. At most 400 revolutions,
+    with an L-stable pair of order 4(3) to periodicity by Newton's method. At most 1000 revolutions,
     usually 6 to 12.
 
     Arguments:
