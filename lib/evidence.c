@@ -3,8 +3,7 @@
 #include <freeair/status.h>
 
 #include "internal/array.h"
-
-#include <string.h>
+#include "internal/text.h"
 
 typedef struct entry {
   const char *name;
@@ -395,7 +394,7 @@ int32_t freeair_evidence_find(int32_t kind, const char *name, int32_t *code)
   if (name == NULL) return FREEAIR_ERR_NULL;
   if (count(kind) == 0) return FREEAIR_ERR_DOMAIN;
   for (int32_t i = 1; i <= (int32_t)count(kind); i++)
-    if (strcmp(find(kind, i)->name, name) == 0) {
+    if (freeair__compare(find(kind, i)->name, name) == 0) {
       *code = i;
       return FREEAIR_OK;
     }

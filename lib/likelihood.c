@@ -36,33 +36,54 @@ static const struct {
   uint32_t cautions;
   int32_t two_sided;
 } causes[] = {
-    {0.250, 0, 0, 0, 0, 0, 0.002, 100, 0.5, 0, 0},                                           /* healthy */
-    {0.030, 0, 0, 0, 0, 0, 0.150, 90, 0.6, 0, 0},                                            /* other */
-    {0.050, 0.12, 1, -1, 1, 1, 0.030, 100, 0.5, FREEAIR_CAUTION_ISOLATE, 0},                 /* intake filter */
-    {0.115, 0.25, 1, -1, 1, 1.05, 0.350, 57, 0.30, head_work, 0},                            /* LP suction */
-    {0.030, 0.20, 1, -1, 1, 1.05, 0.150, 70, 0.35, head_work, 0},                            /* LP discharge */
-    {0.025, 0.20, 1, -1, 0.95, 1.1, 0.300, 94, 0.25, head_work | FREEAIR_CAUTION_RELIEF_VALVE, 0}, /* HP suction */
-    {0.030, 0.20, 1, -1, 0.95, 1.1, 0.300, 94, 0.25, head_work | FREEAIR_CAUTION_RELIEF_VALVE, 0}, /* HP discharge */
-    {0.025, 0.25, 1, -1, 1, 1.1, 0.500, 80, 0.12, head_work, 0},                             /* gasket between */
-    {0.015, 0.12, 1, -1, 1, 1.05, 0.080, 100, 0.4, head_work, 0},                            /* gasket outside */
-    {0.040, 0.15, 1, -1, 0.95, 1.2, 0.120, 110, 0.35, head_work, 0},                         /* rings */
-    {0.020, 0.15, 1, -1, 1, 1.05, 0.100, 80, 0.5, open_up | FREEAIR_CAUTION_HOT, 0},         /* interstage leak */
-    {0.010, 0.02, 1, -1, 1, 1.05, 0.004, 100, 0.5, drive_work | FREEAIR_CAUTION_HOT, 0},     /* cooler fouled */
-    {0.010, 0.15, 1, -1, 1, 1.1, 0.100, 90, 0.4, open_up | FREEAIR_CAUTION_RELIEF_VALVE, 0}, /* relief weak */
-    {0.035, 0.15, 1, -1, 0.9, 1.2, 0.150, 100, 0.4, open_up, 0},                             /* unloader */
-    {0.050, 0.08, 0, 0, 0, 0, 0.004, 100, 0.5, open_up | FREEAIR_CAUTION_HOT, 0},            /* check valve */
-    {0.100, 0.25, 1, -1, 0.85, 1.25, 0.250, 90, 0.5,
-     FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_BLOWING | FREEAIR_CAUTION_PROTECTION, 0}, /* downstream */
-    {0.015, 0.10, 0, 1, -1, -1, 0.002, 100, 0.5,
-     FREEAIR_CAUTION_STORED_ENERGY | FREEAIR_CAUTION_VESSEL | FREEAIR_CAUTION_PROTECTION, 0}, /* water */
-    {0.055, 0.10, 1, -1, 1, 1, 0.004, 100, 0.5, drive_work, 0},                              /* belt slip */
-    {0.005, 0.10, 1, -1, 1, 1, 0.002, 100, 0.5, drive_work, 0},                              /* wrong pulley */
-    {0.020, 0.012, 1, -1, 1, 1, 0.010, 120, 0.5, electrical_work, 0},                        /* low voltage */
-    {0.020, 0.015, 1, -1, 1, 1, 0.010, 120, 0.5, electrical_work | FREEAIR_CAUTION_CAPACITOR, 0},  /* run cap */
-    {0.010, 0.25, 0, 0, 0, 0, 0.002, 100, 0.5, electrical_work | FREEAIR_CAUTION_CAPACITOR, 0},    /* start cap */
-    {0.015, 0.05, 1, -1, 1, 1, 0.010, 120, 0.5, electrical_work | drive_work | FREEAIR_CAUTION_LIFTING, 0}, /* motor */
-    {0.025, 0.05, 0, 1, -1, -1, 0.050, 100, 0.6, open_up | FREEAIR_CAUTION_VESSEL | FREEAIR_CAUTION_LIVE,
-     1}, /* gauge or switch */
+    /* healthy */
+    {0.250, 0, 0, 0, 0, 0, 0.002, 100, 0.5, 0, 0},
+    /* other */
+    {0.030, 0, 0, 0, 0, 0, 0.150, 90, 0.6, 0, 0},
+    /* intake filter */
+    {0.050, 0.12, 1, -1, 1.08, 1, 0.030, 100, 0.5, FREEAIR_CAUTION_ISOLATE, 0},
+    /* LP suction */
+    {0.115, 0.25, 1, -1, 1.08, 1.18, 0.350, 57, 0.30, head_work, 0},
+    /* LP discharge */
+    {0.030, 0.20, 1, -1, 1.08, 1.2, 0.150, 70, 0.35, head_work, 0},
+    /* HP suction */
+    {0.025, 0.20, 1, -1, 1.1, 2.2, 0.300, 94, 0.25, head_work | FREEAIR_CAUTION_RELIEF_VALVE, 0},
+    /* HP discharge */
+    {0.030, 0.20, 1, -1, 1.1, 2.2, 0.300, 94, 0.25, head_work | FREEAIR_CAUTION_RELIEF_VALVE, 0},
+    /* gasket between */
+    {0.025, 0.25, 1, -1, 1.1, 1.6, 0.500, 80, 0.12, head_work, 0},
+    /* gasket outside */
+    {0.015, 0.12, 1, -1, 1.1, 1.4, 0.080, 100, 0.4, head_work, 0},
+    /* rings */
+    {0.040, 0.15, 1, -1, 1.1, 1.4, 0.120, 110, 0.35, head_work, 0},
+    /* interstage leak */
+    {0.020, 0.15, 1, -1, 1.08, 1.2, 0.100, 80, 0.5, open_up | FREEAIR_CAUTION_HOT, 0},
+    /* cooler fouled */
+    {0.010, 0.01, 1, -1, 1, 1, 0.004, 100, 0.5, drive_work | FREEAIR_CAUTION_HOT, 0},
+    /* relief weak */
+    {0.010, 0.15, 1, -1, 1.1, 1.4, 0.100, 90, 0.4, open_up | FREEAIR_CAUTION_RELIEF_VALVE, 0},
+    /* unloader */
+    {0.035, 0.15, 1, -1, 1.1, 1.85, 0.150, 100, 0.4, open_up, 0},
+    /* check valve */
+    {0.050, 0.08, 0, 0, 0, 0, 0.004, 100, 0.5, open_up | FREEAIR_CAUTION_HOT, 0},
+    /* downstream */
+    {0.100, 0.25, 1, -1, 1, 1.25, 0.250, 90, 0.5, FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_BLOWING | FREEAIR_CAUTION_PROTECTION, 0},
+    /* water */
+    {0.015, 0.10, 0, 1, -1, -1, 0.002, 100, 0.5, FREEAIR_CAUTION_STORED_ENERGY | FREEAIR_CAUTION_VESSEL | FREEAIR_CAUTION_PROTECTION, 0},
+    /* belt slip */
+    {0.055, 0.10, 1, -1, 1.1, 1.2, 0.004, 100, 0.5, drive_work, 0},
+    /* wrong pulley */
+    {0.005, 0.10, 1, -1, 1.1, 1.2, 0.002, 100, 0.5, drive_work, 0},
+    /* low voltage */
+    {0.020, 0.012, 1, -1, 1.1, 1.3, 0.010, 120, 0.5, electrical_work, 0},
+    /* run cap */
+    {0.020, 0.015, 1, -1, 1.1, 1.3, 0.010, 120, 0.5, electrical_work | FREEAIR_CAUTION_CAPACITOR, 0},
+    /* start cap */
+    {0.010, 0.25, 0, 0, 0, 0, 0.002, 100, 0.5, electrical_work | FREEAIR_CAUTION_CAPACITOR, 0},
+    /* motor */
+    {0.015, 0.05, 1, -1, 1.1, 1.2, 0.010, 120, 0.5, electrical_work | drive_work | FREEAIR_CAUTION_LIFTING, 0},
+    /* gauge or switch */
+    {0.025, 0.05, 0, 1, -1, -1, 0.050, 100, 0.6, open_up | FREEAIR_CAUTION_VESSEL | FREEAIR_CAUTION_LIVE, 1},
 };
 
 enum { n_causes = (int)FREEAIR__COUNT(causes), other = FREEAIR_EVIDENCE_OTHER };
@@ -274,90 +295,98 @@ static const struct {
   double spread;
   int32_t basis;
 } slopes[] = {
-    {READ(INTERSTAGE), CAUSE(INTAKE_FILTER), -0.9, 1.2, 0.3, practice},
-    {READ(INTERSTAGE), CAUSE(LP_SUCTION_VALVE), -1.0, 1.2, 0.3, practice},
-    {READ(INTERSTAGE), CAUSE(LP_DISCHARGE_VALVE), -1.0, 1.2, 0.3, practice},
-    {READ(INTERSTAGE), CAUSE(HP_SUCTION_VALVE), 0.6, 0.5, 0.5, practice},
-    {READ(INTERSTAGE), CAUSE(HP_DISCHARGE_VALVE), 0.6, 0.5, 0.5, practice},
-    {READ(INTERSTAGE), CAUSE(GASKET_BETWEEN), 0.15, 0.6, 2.5, derived},
-    {READ(INTERSTAGE), CAUSE(GASKET_OUTSIDE), -0.3, 0.8, 1.5, derived},
-    {READ(INTERSTAGE), CAUSE(PISTON_RINGS), -0.35, 0.8, 0.8, derived},
-    {READ(INTERSTAGE), CAUSE(INTERSTAGE_LEAK), -1.0, 1.2, 0.3, practice},
-    {READ(INTERSTAGE), CAUSE(RELIEF_WEAK), -1.0, 1.2, 0.4, derived},
-    {READ(INTERSTAGE), CAUSE(INTERCOOLER_FOULED), 1.5, 0.15, 0.6, derived},
-    {READ(INTERSTAGE), CAUSE(BELT_SLIP), -0.08, 0.15, 1.0, practice},
-    {READ(INTERSTAGE), CAUSE(WRONG_PULLEY), -0.08, 0.15, 1.0, practice},
-    {READ(LP_DISCHARGE), CAUSE(INTAKE_FILTER), 5.0, 10.0, 1.0, derived},
-    {READ(LP_DISCHARGE), CAUSE(LP_SUCTION_VALVE), 60.0, 60.0, 0.6, practice},
-    {READ(LP_DISCHARGE), CAUSE(LP_DISCHARGE_VALVE), 110.0, 100.0, 0.6, practice},
-    {READ(LP_DISCHARGE), CAUSE(HP_SUCTION_VALVE), 45.0, 45.0, 0.5, derived},
-    {READ(LP_DISCHARGE), CAUSE(HP_DISCHARGE_VALVE), 45.0, 45.0, 0.5, derived},
-    {READ(LP_DISCHARGE), CAUSE(GASKET_BETWEEN), 80.0, 90.0, 0.7, derived},
-    {READ(LP_DISCHARGE), CAUSE(GASKET_OUTSIDE), 15.0, 30.0, 1.0, derived},
-    {READ(LP_DISCHARGE), CAUSE(PISTON_RINGS), 25.0, 40.0, 0.8, derived},
-    {READ(LP_DISCHARGE), CAUSE(INTERSTAGE_LEAK), -45.0, 45.0, 0.5, derived},
-    {READ(LP_DISCHARGE), CAUSE(RELIEF_WEAK), -45.0, 45.0, 0.5, derived},
-    {READ(LP_DISCHARGE), CAUSE(BELT_SLIP), -15.0, 15.0, 0.7, derived},
-    {READ(LP_DISCHARGE), CAUSE(WRONG_PULLEY), -15.0, 15.0, 0.7, derived},
-    {READ(HP_DISCHARGE), CAUSE(INTAKE_FILTER), 80.0, 60.0, 0.5, derived},
-    {READ(HP_DISCHARGE), CAUSE(LP_SUCTION_VALVE), 80.0, 70.0, 0.5, derived},
-    {READ(HP_DISCHARGE), CAUSE(LP_DISCHARGE_VALVE), 80.0, 70.0, 0.5, derived},
-    {READ(HP_DISCHARGE), CAUSE(HP_SUCTION_VALVE), 110.0, 100.0, 0.5, practice},
-    {READ(HP_DISCHARGE), CAUSE(HP_DISCHARGE_VALVE), 140.0, 110.0, 0.5, practice},
-    {READ(HP_DISCHARGE), CAUSE(GASKET_BETWEEN), 80.0, 90.0, 0.7, derived},
-    {READ(HP_DISCHARGE), CAUSE(GASKET_OUTSIDE), 15.0, 40.0, 1.0, derived},
-    {READ(HP_DISCHARGE), CAUSE(PISTON_RINGS), 30.0, 50.0, 0.8, derived},
-    {READ(HP_DISCHARGE), CAUSE(INTERSTAGE_LEAK), 80.0, 70.0, 0.5, derived},
-    {READ(HP_DISCHARGE), CAUSE(RELIEF_WEAK), 70.0, 60.0, 0.6, derived},
-    {READ(HP_DISCHARGE), CAUSE(INTERCOOLER_FOULED), 400.0, 40.0, 0.5, derived},
-    {READ(HP_DISCHARGE), CAUSE(BELT_SLIP), -15.0, 15.0, 0.7, derived},
-    {READ(HP_DISCHARGE), CAUSE(WRONG_PULLEY), -15.0, 15.0, 0.7, derived},
-    {READ(INTERCOOLER_OUTLET), CAUSE(LP_SUCTION_VALVE), 15.0, 20.0, 1.0, derived},
-    {READ(INTERCOOLER_OUTLET), CAUSE(LP_DISCHARGE_VALVE), 30.0, 30.0, 0.8, derived},
-    {READ(INTERCOOLER_OUTLET), CAUSE(HP_SUCTION_VALVE), 10.0, 15.0, 1.0, derived},
-    {READ(INTERCOOLER_OUTLET), CAUSE(HP_DISCHARGE_VALVE), 10.0, 15.0, 1.0, derived},
-    {READ(INTERCOOLER_OUTLET), CAUSE(INTERCOOLER_FOULED), 450.0, 45.0, 0.4, practice},
-    {READ(INTERCOOLER_OUTLET), CAUSE(BELT_SLIP), -5.0, 8.0, 1.0, derived},
-    {READ(MOTOR_SPEED), CAUSE(LOW_VOLTAGE), -1.0, 0.3, 0.2, practice},
-    {READ(MOTOR_SPEED), CAUSE(RUN_CAPACITOR), -1.0, 0.3, 0.2, practice},
-    {READ(MOTOR_SPEED), CAUSE(MOTOR), -1.0, 0.5, 0.1, practice},
-    {READ(MOTOR_SPEED), CAUSE(BELT_SLIP), 0.05, 0.02, 1.0, derived},
+    {READ(INTERSTAGE), CAUSE(INTAKE_FILTER), -0.9, 1.2, 0.2, practice},
+    {READ(INTERSTAGE), CAUSE(LP_SUCTION_VALVE), -1.05, 1.3, 0.15, practice},
+    {READ(INTERSTAGE), CAUSE(LP_DISCHARGE_VALVE), -1.05, 1.3, 0.15, practice},
+    {READ(INTERSTAGE), CAUSE(HP_SUCTION_VALVE), 1.0, 0.25, 0.5, practice},
+    {READ(INTERSTAGE), CAUSE(HP_DISCHARGE_VALVE), 1.0, 0.25, 0.5, practice},
+    {READ(INTERSTAGE), CAUSE(GASKET_BETWEEN), -0.1, 0.3, 1.5, derived},
+    {READ(INTERSTAGE), CAUSE(GASKET_OUTSIDE), -0.75, 1.0, 0.5, derived},
+    {READ(INTERSTAGE), CAUSE(PISTON_RINGS), -0.75, 1.0, 0.5, derived},
+    {READ(INTERSTAGE), CAUSE(INTERSTAGE_LEAK), -1.05, 1.2, 0.15, practice},
+    {READ(INTERSTAGE), CAUSE(RELIEF_WEAK), -1.3, 1.2, 0.25, derived},
+    {READ(INTERSTAGE), CAUSE(INTERCOOLER_FOULED), 5.0, 0.12, 0.5, derived},
+    {READ(INTERSTAGE), CAUSE(BELT_SLIP), -0.09, 0.15, 0.5, practice},
+    {READ(INTERSTAGE), CAUSE(WRONG_PULLEY), -0.09, 0.15, 0.5, practice},
+    {READ(LP_DISCHARGE), CAUSE(INTAKE_FILTER), 60.0, 12.0, 1.0, derived},
+    {READ(LP_DISCHARGE), CAUSE(LP_SUCTION_VALVE), -70.0, 110.0, 0.8, derived},
+    {READ(LP_DISCHARGE), CAUSE(LP_DISCHARGE_VALVE), 30.0, 60.0, 3.0, practice},
+    {READ(LP_DISCHARGE), CAUSE(HP_SUCTION_VALVE), 60.0, 25.0, 0.6, derived},
+    {READ(LP_DISCHARGE), CAUSE(HP_DISCHARGE_VALVE), 80.0, 32.0, 0.6, derived},
+    {READ(LP_DISCHARGE), CAUSE(GASKET_BETWEEN), 130.0, 130.0, 0.5, derived},
+    {READ(LP_DISCHARGE), CAUSE(GASKET_OUTSIDE), -85.0, 90.0, 0.6, derived},
+    {READ(LP_DISCHARGE), CAUSE(PISTON_RINGS), -80.0, 60.0, 0.6, derived},
+    {READ(LP_DISCHARGE), CAUSE(INTERSTAGE_LEAK), -120.0, 110.0, 0.4, derived},
+    {READ(LP_DISCHARGE), CAUSE(RELIEF_WEAK), -145.0, 110.0, 0.4, derived},
+    {READ(LP_DISCHARGE), CAUSE(INTERCOOLER_FOULED), 600.0, 14.0, 0.6, derived},
+    {READ(LP_DISCHARGE), CAUSE(BELT_SLIP), -26.0, 15.0, 0.7, derived},
+    {READ(LP_DISCHARGE), CAUSE(WRONG_PULLEY), -26.0, 15.0, 0.7, derived},
+    {READ(HP_DISCHARGE), CAUSE(INTAKE_FILTER), 85.0, 60.0, 0.6, derived},
+    {READ(HP_DISCHARGE), CAUSE(LP_SUCTION_VALVE), 75.0, 110.0, 0.5, derived},
+    {READ(HP_DISCHARGE), CAUSE(LP_DISCHARGE_VALVE), 105.0, 110.0, 0.5, derived},
+    {READ(HP_DISCHARGE), CAUSE(HP_SUCTION_VALVE), 40.0, 80.0, 2.0, practice},
+    {READ(HP_DISCHARGE), CAUSE(HP_DISCHARGE_VALVE), 40.0, 80.0, 2.5, practice},
+    {READ(HP_DISCHARGE), CAUSE(GASKET_BETWEEN), 70.0, 70.0, 0.6, derived},
+    {READ(HP_DISCHARGE), CAUSE(GASKET_OUTSIDE), 45.0, 60.0, 0.6, derived},
+    {READ(HP_DISCHARGE), CAUSE(PISTON_RINGS), 42.0, 50.0, 0.6, derived},
+    {READ(HP_DISCHARGE), CAUSE(INTERSTAGE_LEAK), 85.0, 80.0, 0.4, derived},
+    {READ(HP_DISCHARGE), CAUSE(RELIEF_WEAK), 95.0, 60.0, 0.4, derived},
+    {READ(HP_DISCHARGE), CAUSE(INTERCOOLER_FOULED), 2600.0, 75.0, 0.6, derived},
+    {READ(HP_DISCHARGE), CAUSE(UNLOADER_LEAK), -18.0, 25.0, 1.0, derived},
+    {READ(HP_DISCHARGE), CAUSE(BELT_SLIP), -55.0, 20.0, 0.6, derived},
+    {READ(HP_DISCHARGE), CAUSE(WRONG_PULLEY), -55.0, 20.0, 0.6, derived},
+    {READ(INTERCOOLER_OUTLET), CAUSE(LP_SUCTION_VALVE), -40.0, 50.0, 0.8, derived},
+    {READ(INTERCOOLER_OUTLET), CAUSE(LP_DISCHARGE_VALVE), -20.0, 40.0, 1.5, derived},
+    {READ(INTERCOOLER_OUTLET), CAUSE(HP_SUCTION_VALVE), 40.0, 18.0, 0.8, derived},
+    {READ(INTERCOOLER_OUTLET), CAUSE(HP_DISCHARGE_VALVE), 20.0, 8.0, 1.0, derived},
+    {READ(INTERCOOLER_OUTLET), CAUSE(GASKET_BETWEEN), 42.0, 50.0, 0.6, derived},
+    {READ(INTERCOOLER_OUTLET), CAUSE(GASKET_OUTSIDE), -45.0, 40.0, 0.6, derived},
+    {READ(INTERCOOLER_OUTLET), CAUSE(PISTON_RINGS), -45.0, 40.0, 0.6, derived},
+    {READ(INTERCOOLER_OUTLET), CAUSE(INTERSTAGE_LEAK), -37.0, 35.0, 0.5, derived},
+    {READ(INTERCOOLER_OUTLET), CAUSE(RELIEF_WEAK), -50.0, 35.0, 0.5, derived},
+    {READ(INTERCOOLER_OUTLET), CAUSE(INTERCOOLER_FOULED), 2900.0, 80.0, 0.5, practice},
+    {READ(INTERCOOLER_OUTLET), CAUSE(BELT_SLIP), -40.0, 15.0, 0.6, derived},
+    {READ(INTERCOOLER_OUTLET), CAUSE(WRONG_PULLEY), -40.0, 15.0, 0.6, derived},
+    {READ(MOTOR_SPEED), CAUSE(LOW_VOLTAGE), -1.25, 0.3, 0.2, practice},
+    {READ(MOTOR_SPEED), CAUSE(RUN_CAPACITOR), -1.25, 0.3, 0.2, practice},
+    {READ(MOTOR_SPEED), CAUSE(MOTOR), -1.05, 0.5, 0.1, practice},
+    {READ(MOTOR_SPEED), CAUSE(BELT_SLIP), 0.03, 0.02, 1.0, derived},
     {READ(PUMP_SPEED), CAUSE(BELT_SLIP), -1.0, 1.5, 0.05, practice},
     {READ(PUMP_SPEED), CAUSE(WRONG_PULLEY), -1.0, 1.5, 0.05, practice},
-    {READ(PUMP_SPEED), CAUSE(LOW_VOLTAGE), -1.0, 0.3, 0.2, practice},
-    {READ(PUMP_SPEED), CAUSE(RUN_CAPACITOR), -1.0, 0.3, 0.2, practice},
-    {READ(PUMP_SPEED), CAUSE(MOTOR), -1.0, 0.5, 0.1, practice},
-    {READ(SUPPLY_RUNNING), CAUSE(LOW_VOLTAGE), -5.0, 0.4, 0.4, derived},
-    {READ(SUPPLY_STARTING), CAUSE(LOW_VOLTAGE), -8.0, 0.6, 0.5, derived},
+    {READ(PUMP_SPEED), CAUSE(LOW_VOLTAGE), -1.25, 0.3, 0.2, practice},
+    {READ(PUMP_SPEED), CAUSE(RUN_CAPACITOR), -1.25, 0.3, 0.2, practice},
+    {READ(PUMP_SPEED), CAUSE(MOTOR), -1.05, 0.5, 0.1, practice},
+    {READ(SUPPLY_RUNNING), CAUSE(LOW_VOLTAGE), -6.0, 0.5, 0.5, derived},
+    {READ(SUPPLY_STARTING), CAUSE(LOW_VOLTAGE), -9.0, 0.7, 0.5, derived},
     {READ(SUPPLY_STARTING), CAUSE(START_CAPACITOR), -0.1, 0.15, 1.0, derived},
-    {READ(MOTOR_CURRENT), CAUSE(LOW_VOLTAGE), 3.0, 0.3, 0.8, derived},
+    {READ(MOTOR_CURRENT), CAUSE(LOW_VOLTAGE), 4.0, 0.3, 0.8, derived},
     {READ(MOTOR_CURRENT), CAUSE(RUN_CAPACITOR), 6.0, 0.4, 0.6, practice},
     {READ(MOTOR_CURRENT), CAUSE(MOTOR), 2.0, 0.4, 1.5, derived},
-    {READ(MOTOR_CURRENT), CAUSE(BELT_SLIP), -0.7, 0.5, 0.5, derived},
-    {READ(MOTOR_CURRENT), CAUSE(WRONG_PULLEY), -0.9, 0.5, 0.3, derived},
-    {READ(MOTOR_CURRENT), CAUSE(INTAKE_FILTER), -0.5, 0.4, 0.5, derived},
-    {READ(MOTOR_CURRENT), CAUSE(LP_SUCTION_VALVE), -0.4, 0.5, 0.6, derived},
-    {READ(MOTOR_CURRENT), CAUSE(LP_DISCHARGE_VALVE), -0.2, 0.4, 1.0, derived},
-    {READ(MOTOR_CURRENT), CAUSE(HP_SUCTION_VALVE), -0.15, 0.4, 1.2, derived},
-    {READ(MOTOR_CURRENT), CAUSE(HP_DISCHARGE_VALVE), -0.1, 0.4, 1.5, derived},
-    {READ(MOTOR_CURRENT), CAUSE(GASKET_BETWEEN), -0.1, 0.4, 2.0, derived},
-    {READ(MOTOR_CURRENT), CAUSE(INTERSTAGE_LEAK), -0.3, 0.4, 0.7, derived},
-    {READ(MOTOR_CURRENT), CAUSE(RELIEF_WEAK), -0.3, 0.4, 0.7, derived},
-    {READ(MOTOR_CURRENT), CAUSE(PISTON_RINGS), -0.2, 0.4, 1.0, derived},
-    {READ(POWER), CAUSE(LOW_VOLTAGE), -1.0, 0.3, 0.8, derived},
-    {READ(POWER), CAUSE(RUN_CAPACITOR), -0.5, 0.3, 1.5, derived},
+    {READ(MOTOR_CURRENT), CAUSE(BELT_SLIP), -0.9, 0.6, 0.3, derived},
+    {READ(MOTOR_CURRENT), CAUSE(WRONG_PULLEY), -0.9, 0.6, 0.3, derived},
+    {READ(MOTOR_CURRENT), CAUSE(INTAKE_FILTER), -0.25, 0.3, 1.0, derived},
+    {READ(MOTOR_CURRENT), CAUSE(LP_SUCTION_VALVE), -0.4, 0.6, 0.5, derived},
+    {READ(MOTOR_CURRENT), CAUSE(LP_DISCHARGE_VALVE), -0.3, 0.5, 0.6, derived},
+    {READ(MOTOR_CURRENT), CAUSE(HP_SUCTION_VALVE), -0.05, 0.2, 2.0, derived},
+    {READ(MOTOR_CURRENT), CAUSE(HP_DISCHARGE_VALVE), 0.05, 0.2, 2.0, derived},
+    {READ(MOTOR_CURRENT), CAUSE(GASKET_OUTSIDE), -0.3, 0.4, 0.6, derived},
+    {READ(MOTOR_CURRENT), CAUSE(INTERSTAGE_LEAK), -0.35, 0.5, 0.5, derived},
+    {READ(MOTOR_CURRENT), CAUSE(RELIEF_WEAK), -0.35, 0.5, 0.5, derived},
+    {READ(MOTOR_CURRENT), CAUSE(PISTON_RINGS), -0.3, 0.4, 0.6, derived},
+    {READ(POWER), CAUSE(LOW_VOLTAGE), -1.3, 0.3, 0.6, derived},
+    {READ(POWER), CAUSE(RUN_CAPACITOR), -0.6, 0.3, 1.5, derived},
     {READ(POWER), CAUSE(MOTOR), 0.5, 0.3, 2.0, derived},
-    {READ(POWER), CAUSE(BELT_SLIP), -0.8, 0.8, 0.3, derived},
-    {READ(POWER), CAUSE(WRONG_PULLEY), -1.0, 0.8, 0.2, derived},
-    {READ(POWER), CAUSE(INTAKE_FILTER), -0.7, 0.6, 0.4, derived},
-    {READ(POWER), CAUSE(LP_SUCTION_VALVE), -0.5, 0.7, 0.5, derived},
-    {READ(POWER), CAUSE(LP_DISCHARGE_VALVE), -0.3, 0.5, 0.8, derived},
-    {READ(POWER), CAUSE(HP_SUCTION_VALVE), -0.2, 0.4, 1.0, derived},
-    {READ(POWER), CAUSE(HP_DISCHARGE_VALVE), -0.15, 0.4, 1.2, derived},
-    {READ(POWER), CAUSE(GASKET_BETWEEN), -0.1, 0.4, 2.0, derived},
-    {READ(POWER), CAUSE(INTERSTAGE_LEAK), -0.4, 0.5, 0.6, derived},
-    {READ(POWER), CAUSE(RELIEF_WEAK), -0.4, 0.5, 0.6, derived},
-    {READ(POWER), CAUSE(PISTON_RINGS), -0.2, 0.4, 1.0, derived},
+    {READ(POWER), CAUSE(BELT_SLIP), -1.1, 0.8, 0.15, derived},
+    {READ(POWER), CAUSE(WRONG_PULLEY), -1.1, 0.8, 0.15, derived},
+    {READ(POWER), CAUSE(INTAKE_FILTER), -0.3, 0.4, 1.0, derived},
+    {READ(POWER), CAUSE(LP_SUCTION_VALVE), -0.5, 0.8, 0.4, derived},
+    {READ(POWER), CAUSE(LP_DISCHARGE_VALVE), -0.4, 0.7, 0.5, derived},
+    {READ(POWER), CAUSE(HP_SUCTION_VALVE), -0.05, 0.2, 2.0, derived},
+    {READ(POWER), CAUSE(HP_DISCHARGE_VALVE), 0.05, 0.2, 2.0, derived},
+    {READ(POWER), CAUSE(GASKET_OUTSIDE), -0.35, 0.4, 0.5, derived},
+    {READ(POWER), CAUSE(INTERSTAGE_LEAK), -0.45, 0.5, 0.4, derived},
+    {READ(POWER), CAUSE(RELIEF_WEAK), -0.45, 0.5, 0.4, derived},
+    {READ(POWER), CAUSE(PISTON_RINGS), -0.35, 0.4, 0.5, derived},
     {READ(RUN_CAPACITANCE), CAUSE(RUN_CAPACITOR), -12.0, 3.0, 0.6, practice},
     {READ(START_CAPACITANCE), CAUSE(START_CAPACITOR), -1.5, 5.0, 0.6, practice},
     {READ(LEAK_ISOLATED), CAUSE(CHECK_VALVE), 1.0, 0.9, 0.3, practice},
@@ -367,7 +396,7 @@ static const struct {
     {READ(GAUGE_DIFFERENCE), CAUSE(GAUGE_OR_SWITCH), 1.0, 0.5, 0.7, practice},
     {READ(CUTOUT), CAUSE(GAUGE_OR_SWITCH), 1.0, 0.5, 1.0, practice},
     {READ(RELIEF_OPENING), CAUSE(RELIEF_WEAK), -1.5, 0.8, 0.6, practice},
-    {READ(FILTER_DROP), CAUSE(INTAKE_FILTER), 0.85, 0.7, 0.3, derived},
+    {READ(FILTER_DROP), CAUSE(INTAKE_FILTER), 0.65, 0.7, 0.4, derived},
     {READ(BELT_DEFLECTION), CAUSE(BELT_SLIP), 4.0, 1.2, 0.7, practice},
     {READ(WATER), CAUSE(RECEIVER_WATER), 0.95, 0.9, 0.15, practice},
 };
@@ -461,7 +490,7 @@ int32_t freeair_likelihood_reading(int32_t cause, int32_t reading, double *slope
   const size_t c = (size_t)cause - 1;
   /* The pump-up test measures the size itself; a short machine runs longer. */
   const double pump_up[] = {causes[c].delivery, causes[c].empty, causes[c].cutin};
-  const double pump_up_spread[] = {0.05, 0.10, 0.15};
+  const double pump_up_spread[] = {0.05, 0.10, 0.25};
   if (reading >= FREEAIR_EVIDENCE_DELIVERY && reading <= FREEAIR_EVIDENCE_TIME_FROM_CUTIN) {
     const size_t r = (size_t)(reading - FREEAIR_EVIDENCE_DELIVERY);
     if (pump_up[r] < 0.0 || pump_up[r] > 0.0) {
@@ -577,13 +606,13 @@ uint32_t freeair_likelihood_cautions(int32_t cause)
   return is_cause(cause) ? causes[cause - 1].cautions : 0;
 }
 
-int32_t freeair_likelihood_density(double residual, double *density)
+int32_t freeair_likelihood_density(double residual, double *likelihood)
 {
-  if (density == NULL) return FREEAIR_ERR_NULL;
-  *density = NAN;
+  if (likelihood == NULL) return FREEAIR_ERR_NULL;
+  *likelihood = NAN;
   if (!freeair__closed(residual, -1e6, 1e6)) return FREEAIR_ERR_DOMAIN;
   const double q = 1.0 + residual * residual / 7.0;
-  *density = 0.38499145083226733 / (q * q * q * q);
+  *likelihood = 0.38499145083226733 / (q * q * q * q);
   return FREEAIR_OK;
 }
 

@@ -213,16 +213,16 @@ FREEAIR_API uint32_t freeair_likelihood_cautions(int32_t cause);
  * almost normal; eight scales out it is some 7e9 times the normal one, so that
  * one bad reading cannot outvote all the others.
  *
- * @param[in]  residual Deviation from what a cause predicts, over its standard uncertainty. @range{[-1e6;1e6]}
- * @param[out] density  Probability density.
+ * @param[in]  residual   Deviation from what a cause predicts, over its standard uncertainty. @range{[-1e6;1e6]}
+ * @param[out] likelihood Probability density.
  * @retval FREEAIR_OK         computed
- * @retval FREEAIR_ERR_NULL   density is null
+ * @retval FREEAIR_ERR_NULL   likelihood is null
  * @retval FREEAIR_ERR_DOMAIN residual is outside its range
  * @source{Lange, Little, Taylor, Robust statistical modeling using the t distribution, Journal of the American
  * Statistical Association 84 (1989) 881}
  * @since 0.1
  */
-FREEAIR_API int32_t freeair_likelihood_density(double residual, double *density);
+FREEAIR_API int32_t freeair_likelihood_density(double residual, double *likelihood);
 
 /** Probability of a cause after one observation.
  *
