@@ -164,6 +164,19 @@ typedef struct item {
   int n;
 } item;
 
+/* Whether any cause in question brings the observation. */
+static int in_question(const state *s, int observation)
+{
+  for (int c = 1; c < N_CAUSES; c++) {
+    double hit;
+    double false_alarm;
+    int32_t basis;
+    freeair_likelihood_observation(c, observation, &hit, &false_alarm, &basis);
+    if (s->weight[c] > 0.0 && basis != FREEAIR_LIKELIHOOD_UNLISTED) return 1;
+  }
+  return 0;
+}
+
 /* Adds an observation or a reading to the items that a check would bring. */
 static void add_item(const state *s, int32_t kind, int code, item *it)
 {
@@ -190,7 +203,7 @@ static double check_information(const state *s, int check)
   int n_items = 0;
   for (int o = 1; o < N_OBSERVATIONS && n_items < MAX_ITEMS; o++)
     if (s->answers[o] == FREEAIR_EVIDENCE_NOT_CHECKED &&
-        freeair_evidence_check_for(FREEAIR_EVIDENCE_KIND_OBSERVATION, o) == check)
+        freeair_evidence_check_for(FREEAIR_EVIDENCE_KIND_OBSERVATION, o) == check && in_question(s, o))
       add_item(s, FREEAIR_EVIDENCE_KIND_OBSERVATION, o, &items[n_items++]);
   for (int r = 1; r < N_READINGS && n_items < MAX_ITEMS; r++)
     if (s->open_reading[r] && freeair_evidence_check_for(FREEAIR_EVIDENCE_KIND_READING, r) == check)

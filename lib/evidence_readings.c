@@ -59,14 +59,43 @@ int32_t freeair_evidence_readings_init(freeair_evidence_readings *readings, size
   return freeair__structure_init(readings, caller_size, &initial, sizeof initial, FREEAIR_EVIDENCE_READINGS_BASELINE);
 }
 
+/* Reads the caller's structure and looks at its ranges; names the reading that is out of range. */
+static int32_t read(const freeair_evidence_readings *readings, freeair_evidence_readings *known, int32_t *reading,
+                    int32_t *n_taken)
+{
+  *reading = FREEAIR_EVIDENCE_READING_NONE;
+  *n_taken = 0;
+  *known = (freeair_evidence_readings)FREEAIR_EVIDENCE_READINGS_INIT;
+  int32_t status = freeair__structure_read(known, sizeof *known, readings, FREEAIR_EVIDENCE_READINGS_BASELINE);
+  if (status < 0) return status;
+  if (known->flags != 0) return FREEAIR_ERR_DOMAIN;
+  int32_t taken = 0;
+  for (size_t i = 0; i < FREEAIR__COUNT(ranges); i++) {
+    double pair[2];
+    get(known, i, pair);
+    int in = ranges[i].lower_open ? freeair__upto(pair[0], ranges[i].lower, ranges[i].upper)
+                                  : freeair__closed(pair[0], ranges[i].lower, ranges[i].upper);
+    if ((freeair__given(pair[0]) && !in) ||
+        (freeair__given(pair[1]) && !freeair__closed(pair[1], 0.0, ranges[i].most))) {
+      *reading = (int32_t)i + 1;
+      return FREEAIR_ERR_DOMAIN;
+    }
+    taken += freeair__given(pair[0]);
+  }
+  *n_taken = taken;
+  return FREEAIR_OK;
+}
+
 int32_t freeair_evidence_readings_get(const freeair_evidence_readings *readings, int32_t reading, double *value,
                                       double *uncertainty)
 {
   freeair__set_nan(value);
   freeair__set_nan(uncertainty);
   if (readings == NULL || value == NULL || uncertainty == NULL) return FREEAIR_ERR_NULL;
-  freeair_evidence_readings known = FREEAIR_EVIDENCE_READINGS_INIT;
-  int32_t status = freeair__structure_read(&known, sizeof known, readings, FREEAIR_EVIDENCE_READINGS_BASELINE);
+  freeair_evidence_readings known;
+  int32_t first;
+  int32_t n_taken;
+  int32_t status = read(readings, &known, &first, &n_taken);
   if (status < 0) return status;
   if (reading < 1 || (size_t)reading > FREEAIR__COUNT(ranges)) return FREEAIR_ERR_NOT_FOUND;
   double pair[2];
@@ -81,23 +110,6 @@ int32_t freeair_evidence_readings_check(const freeair_evidence_readings *reading
   if (reading != NULL) *reading = FREEAIR_EVIDENCE_READING_NONE;
   if (n_taken != NULL) *n_taken = 0;
   if (readings == NULL || reading == NULL || n_taken == NULL) return FREEAIR_ERR_NULL;
-  freeair_evidence_readings known = FREEAIR_EVIDENCE_READINGS_INIT;
-  int32_t status = freeair__structure_read(&known, sizeof known, readings, FREEAIR_EVIDENCE_READINGS_BASELINE);
-  if (status < 0) return status;
-  if (known.flags != 0) return FREEAIR_ERR_DOMAIN;
-  int32_t taken = 0;
-  for (size_t i = 0; i < FREEAIR__COUNT(ranges); i++) {
-    double pair[2];
-    get(&known, i, pair);
-    int in = ranges[i].lower_open ? freeair__upto(pair[0], ranges[i].lower, ranges[i].upper)
-                                  : freeair__closed(pair[0], ranges[i].lower, ranges[i].upper);
-    if ((freeair__given(pair[0]) && !in) ||
-        (freeair__given(pair[1]) && !freeair__closed(pair[1], 0.0, ranges[i].most))) {
-      *reading = (int32_t)i + 1;
-      return FREEAIR_ERR_DOMAIN;
-    }
-    taken += freeair__given(pair[0]);
-  }
-  *n_taken = taken;
-  return FREEAIR_OK;
+  freeair_evidence_readings known;
+  return read(readings, &known, reading, n_taken);
 }

@@ -279,8 +279,8 @@ static const struct {
     {FREEAIR_LIKELIHOOD_LOG, 0.15, 0.20, NAN, 0.50, 0.05},         /* belt deflection */
     {FREEAIR_LIKELIHOOD_SHARE, 0.01, 0.01, 0.0, 0.10, 0.05},       /* water */
     {FREEAIR_LIKELIHOOD_SHARE, 0.03, 0.08, NAN, 0.25, 0.3},        /* duty */
-    {FREEAIR_LIKELIHOOD_DIFFERENCE, 1.0, 3.0, NAN, 5.0, 0.05},     /* ambient */
-    {FREEAIR_LIKELIHOOD_LOG, 0.002, 0.01, NAN, 0.02, 0.05},        /* barometer */
+    {FREEAIR_LIKELIHOOD_DIFFERENCE, 1.0, 3.0, NAN, 5.0, 0.00},     /* ambient */
+    {FREEAIR_LIKELIHOOD_LOG, 0.002, 0.01, NAN, 0.02, 0.00},        /* barometer */
 };
 
 enum { n_readings = (int)FREEAIR__COUNT(readings) };
@@ -310,7 +310,7 @@ static const struct {
     {READ(INTERSTAGE), CAUSE(WRONG_PULLEY), -0.09, 0.15, 0.5, practice},
     {READ(LP_DISCHARGE), CAUSE(INTAKE_FILTER), 60.0, 12.0, 1.0, derived},
     {READ(LP_DISCHARGE), CAUSE(LP_SUCTION_VALVE), -70.0, 110.0, 0.8, derived},
-    {READ(LP_DISCHARGE), CAUSE(LP_DISCHARGE_VALVE), 30.0, 60.0, 3.0, practice},
+    {READ(LP_DISCHARGE), CAUSE(LP_DISCHARGE_VALVE), -20.0, 60.0, 4.0, derived},
     {READ(LP_DISCHARGE), CAUSE(HP_SUCTION_VALVE), 60.0, 25.0, 0.6, derived},
     {READ(LP_DISCHARGE), CAUSE(HP_DISCHARGE_VALVE), 80.0, 32.0, 0.6, derived},
     {READ(LP_DISCHARGE), CAUSE(GASKET_BETWEEN), 130.0, 130.0, 0.5, derived},

@@ -155,10 +155,11 @@ FREEAIR_API int32_t freeair_diagnosis_summary_init(freeair_diagnosis_summary *su
  * @param[in]  subject          Machine and test.
  * @param[in]  expected         What a sound machine shows here today.
  * @param[in]  found            What was read.
- * @param[in]  observation      Codes of freeair_evidence_observation. @shape{n_observations}
- * @param[in]  answer           Answers of freeair_evidence_answer. @shape{n_observations}
+ * @param[in]  observation      Codes of freeair_evidence_observation. @shape{n_observations} @default{none}
+ * @param[in]  answer           Answers of freeair_evidence_answer. @shape{n_observations} @default{none}
  * @param[in]  n_observations   Number of observations. @range{[0;1000]}
  * @param[in]  prior            Prior of each cause by its code; NaN for its default. @shape{n_prior}
+ *                              @default{freeair_likelihood_prior}
  * @param[in]  n_prior          Number of priors; 0 for the defaults. @range{[0;1000]}
  * @param[in]  options          Options.
  * @param[out] causes           Causes. @shape{causes_capacity}

@@ -102,19 +102,21 @@ FREEAIR_API int32_t freeair_diagnosis_check_init(freeair_diagnosis_check *check,
  * readings in five classes that part at 1 and 3 standard deviations either side
  * of the expectation. Outcomes are taken as independent given the cause, up to
  * 160 combinations of the most telling ones. Of one pump-up test only the
- * delivery is counted. Checks come in descending information for each second of
+ * delivery is counted, and only observations that some cause in question brings.
+ * Checks come in descending information for each second of
  * work; checks that tell nothing are left out. Pass the rows of one group alone
  * to learn what splits it.
  *
  * @param[in]  subject         Machine and test.
  * @param[in]  found           What was read already.
- * @param[in]  observation     Codes of freeair_evidence_observation. @shape{n_observations}
- * @param[in]  answer          Answers of freeair_evidence_answer. @shape{n_observations}
+ * @param[in]  observation     Codes of freeair_evidence_observation. @shape{n_observations} @default{none}
+ * @param[in]  answer          Answers of freeair_evidence_answer. @shape{n_observations} @default{none}
  * @param[in]  n_observations  Number of observations. @range{[0;1000]}
  * @param[in]  causes          Causes as freeair_diagnosis_rank returned them. @shape{n_causes}
  * @param[in]  causes_stride   Bytes from one row to the next. @stride{causes} @range{[0;65536]}
  * @param[in]  n_causes        Number of causes there. @range{[0;1000]}
  * @param[in]  effort_s        Working time of each check by its code; NaN for its default. @shape{n_effort}
+ *                             @default{freeair_likelihood_effort}
  * @param[in]  n_effort        Number of working times; 0 for the defaults. @range{[0;1000]}
  * @param[out] checks          Checks. @shape{checks_capacity}
  * @param[in]  checks_stride   Bytes from one row to the next. @stride{checks} @range{[0;65536]}

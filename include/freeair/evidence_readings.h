@@ -165,6 +165,7 @@ FREEAIR_API int32_t freeair_evidence_readings_init(freeair_evidence_readings *re
  * @retval FREEAIR_OK            found, possibly NaN
  * @retval FREEAIR_ERR_NULL      a pointer is null
  * @retval FREEAIR_ERR_VERSION   readings has an unknown size
+ * @retval FREEAIR_ERR_DOMAIN    a reading is out of range, or flags is not 0
  * @retval FREEAIR_ERR_NOT_FOUND reading is not a known code
  * @source{definition}
  * @since 0.1

@@ -60,6 +60,14 @@
 #include <freeair/cycle.h>
 #include <freeair/prediction.h>
 #include <freeair/rating.h>
+#include <freeair/evidence.h>
+#include <freeair/evidence_readings.h>
+#include <freeair/likelihood.h>
+#include <freeair/diagnosis_subject.h>
+#include <freeair/diagnosis_expectation.h>
+#include <freeair/diagnosis_finding.h>
+#include <freeair/diagnosis_check.h>
+#include <freeair/diagnosis.h>
 #include <freeair/describe.h>
 #include <freeair/catalogue.h>
 

@@ -16,6 +16,14 @@ static const freeair_structure structure_freeair_machine_site;
 static const freeair_structure structure_freeair_cycle_result;
 static const freeair_structure structure_freeair_prediction_run;
 static const freeair_structure structure_freeair_prediction_result;
+static const freeair_structure structure_freeair_evidence_readings;
+static const freeair_structure structure_freeair_diagnosis_subject;
+static const freeair_structure structure_freeair_diagnosis_finding;
+static const freeair_structure structure_freeair_diagnosis_cause;
+static const freeair_structure structure_freeair_diagnosis_check;
+static const freeair_structure structure_freeair_diagnosis_options;
+static const freeair_structure structure_freeair_diagnosis_reason;
+static const freeair_structure structure_freeair_diagnosis_summary;
 
 static const freeair_parameter fields_freeair_capacitor_motor_windings[] = {
     {"struct_size", "Size of the structure that the caller knows.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
@@ -316,6 +324,197 @@ static const freeair_prediction_result initial_freeair_prediction_result = FREEA
 
 static const freeair_structure structure_freeair_prediction_result = {
     "freeair_prediction_result", fields_freeair_prediction_result, &initial_freeair_prediction_result, sizeof(freeair_prediction_result), 104u, 15u};
+
+static const freeair_parameter fields_freeair_evidence_readings[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"delivery_m3_s", "Free air delivery at the site's conditions from a pump-up test.", "m3/s", "(0;1000]", "not taken", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 8u, sizeof(double), -1, -1},
+    {"u_delivery_m3_s", "Its standard uncertainty.", "m3/s", "[0;1000]", "3 % of it", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 16u, sizeof(double), -1, -1},
+    {"t_empty_to_cutout_s", "Time from empty and cool to cut-out.", "s", "(0;1e7]", "not taken", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 24u, sizeof(double), -1, -1},
+    {"u_t_empty_to_cutout_s", "Its standard uncertainty.", "s", "[0;1e7]", "2 % of it", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 32u, sizeof(double), -1, -1},
+    {"t_cutin_to_cutout_s", "Time from cut-in to cut-out.", "s", "(0;1e7]", "not taken", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 40u, sizeof(double), -1, -1},
+    {"u_t_cutin_to_cutout_s", "Its standard uncertainty.", "s", "[0;1e7]", "3 % of it", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 48u, sizeof(double), -1, -1},
+    {"p_level_off_pa", "Receiver pressure, absolute, at which it levels off below cut-out.", "Pa", "(0;1e8]", "not taken", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 56u, sizeof(double), -1, -1},
+    {"u_p_level_off_pa", "Its standard uncertainty.", "Pa", "[0;1e8]", "none is used", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 64u, sizeof(double), -1, -1},
+    {"p_interstage_pa", "Interstage pressure, absolute, at one receiver pressure near cut-out.", "Pa", "(0;1e8]", "not taken", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 72u, sizeof(double), -1, -1},
+    {"u_p_interstage_pa", "Its standard uncertainty.", "Pa", "[0;1e8]", "2 % of it", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 80u, sizeof(double), -1, -1},
+    {"t_lp_discharge_k", "LP discharge temperature near cut-out.", "K", "(0;2000]", "not taken", "", NULL, 0.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 88u, sizeof(double), -1, -1},
+    {"u_t_lp_discharge_k", "Its standard uncertainty.", "K", "[0;2000]", "5", "", NULL, 0.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 96u, sizeof(double), -1, -1},
+    {"t_hp_discharge_k", "HP discharge temperature near cut-out.", "K", "(0;2000]", "not taken", "", NULL, 0.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 104u, sizeof(double), -1, -1},
+    {"u_t_hp_discharge_k", "Its standard uncertainty.", "K", "[0;2000]", "5", "", NULL, 0.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 112u, sizeof(double), -1, -1},
+    {"t_intercooler_out_k", "Intercooler outlet temperature near cut-out.", "K", "(0;2000]", "not taken", "", NULL, 0.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 120u, sizeof(double), -1, -1},
+    {"u_t_intercooler_out_k", "Its standard uncertainty.", "K", "[0;2000]", "3", "", NULL, 0.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 128u, sizeof(double), -1, -1},
+    {"motor_speed_rev_s", "Motor speed near cut-out.", "rev/s", "(0;1000]", "not taken", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 136u, sizeof(double), -1, -1},
+    {"u_motor_speed_rev_s", "Its standard uncertainty.", "rev/s", "[0;1000]", "0.2 % of it", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 144u, sizeof(double), -1, -1},
+    {"pump_speed_rev_s", "Pump speed near cut-out.", "rev/s", "(0;1000]", "not taken", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 152u, sizeof(double), -1, -1},
+    {"u_pump_speed_rev_s", "Its standard uncertainty.", "rev/s", "[0;1000]", "0.3 % of it", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 160u, sizeof(double), -1, -1},
+    {"supply_running_v", "Voltage at the motor, running near cut-out.", "V", "(0;1e5]", "not taken", "", NULL, 0.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 168u, sizeof(double), -1, -1},
+    {"u_supply_running_v", "Its standard uncertainty.", "V", "[0;1e5]", "0.5 % of it", "", NULL, 0.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 176u, sizeof(double), -1, -1},
+    {"supply_starting_v", "Lowest voltage at the motor during a start.", "V", "(0;1e5]", "not taken", "", NULL, 0.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 184u, sizeof(double), -1, -1},
+    {"u_supply_starting_v", "Its standard uncertainty.", "V", "[0;1e5]", "2 % of it", "", NULL, 0.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 192u, sizeof(double), -1, -1},
+    {"motor_current_a", "Motor current near cut-out.", "A", "(0;1e5]", "not taken", "", NULL, 0.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 200u, sizeof(double), -1, -1},
+    {"u_motor_current_a", "Its standard uncertainty.", "A", "[0;1e5]", "2 % of it", "", NULL, 0.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 208u, sizeof(double), -1, -1},
+    {"power_w", "Electrical power near cut-out.", "W", "(0;1e8]", "not taken", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 216u, sizeof(double), -1, -1},
+    {"u_power_w", "Its standard uncertainty.", "W", "[0;1e8]", "3 % of it", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 224u, sizeof(double), -1, -1},
+    {"run_capacitance_f", "Capacitance of the run capacitor; expected: as printed.", "F", "(0;1]", "not taken", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 232u, sizeof(double), -1, -1},
+    {"u_run_capacitance_f", "Its standard uncertainty.", "F", "[0;1]", "1 % of it", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 240u, sizeof(double), -1, -1},
+    {"start_capacitance_f", "Capacitance of the start capacitor; expected: as printed.", "F", "(0;1]", "not taken", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 248u, sizeof(double), -1, -1},
+    {"u_start_capacitance_f", "Its standard uncertainty.", "F", "[0;1]", "2 % of it", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 256u, sizeof(double), -1, -1},
+    {"leak_isolated_m3_s", "Leak as free air, stopped with the service valve closed.", "m3/s", "[0;1000]", "not taken", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 264u, sizeof(double), -1, -1},
+    {"u_leak_isolated_m3_s", "Its standard uncertainty.", "m3/s", "[0;1000]", "0.5 % of delivery", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 272u, sizeof(double), -1, -1},
+    {"leak_open_m3_s", "Leak as free air, system open without use.", "m3/s", "[0;1000]", "not taken", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 280u, sizeof(double), -1, -1},
+    {"u_leak_open_m3_s", "Its standard uncertainty.", "m3/s", "[0;1000]", "1 % of delivery", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 288u, sizeof(double), -1, -1},
+    {"gauge_difference_pa", "Machine's gauge less a tested gauge near cut-out.", "Pa", "[-1e7;1e7]", "not taken", "", NULL, -10000000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 296u, sizeof(double), -1, -1},
+    {"u_gauge_difference_pa", "Its standard uncertainty.", "Pa", "[0;1e7]", "0.5 % of cut-out", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 304u, sizeof(double), -1, -1},
+    {"p_cutout_pa", "Pressure, absolute, at which it cuts out by a tested gauge.", "Pa", "(0;1e8]", "not taken", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 312u, sizeof(double), -1, -1},
+    {"u_p_cutout_pa", "Its standard uncertainty.", "Pa", "[0;1e8]", "1 % of it", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 320u, sizeof(double), -1, -1},
+    {"p_relief_opening_pa", "Pressure, absolute, at which the interstage relief begins to lift; expected: its setting.", "Pa", "(0;1e8]", "not taken", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 328u, sizeof(double), -1, -1},
+    {"u_p_relief_opening_pa", "Its standard uncertainty.", "Pa", "[0;1e8]", "3 % of it", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 336u, sizeof(double), -1, -1},
+    {"filter_drop_pa", "Pressure drop of the intake filter.", "Pa", "[0;1e6]", "not taken", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 344u, sizeof(double), -1, -1},
+    {"u_filter_drop_pa", "Its standard uncertainty.", "Pa", "[0;1e6]", "0.2 % of ambient", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 352u, sizeof(double), -1, -1},
+    {"belt_deflection_m", "Belt deflection at mid span under the stated force.", "m", "(0;1]", "not taken", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 360u, sizeof(double), -1, -1},
+    {"u_belt_deflection_m", "Its standard uncertainty.", "m", "[0;1]", "15 % of it", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 368u, sizeof(double), -1, -1},
+    {"water_m3", "Water drained from the receiver.", "m3", "[0;1e4]", "not taken", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 376u, sizeof(double), -1, -1},
+    {"u_water_m3", "Its standard uncertainty.", "m3", "[0;1e4]", "1 % of receiver", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 384u, sizeof(double), -1, -1},
+    {"duty", "Share of time loaded in ordinary use.", "1", "[0;1]", "not taken", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 392u, sizeof(double), -1, -1},
+    {"u_duty", "Its standard uncertainty.", "1", "[0;1]", "0.03", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 400u, sizeof(double), -1, -1},
+    {"t_ambient_k", "Ambient temperature at the intake; expected: that for which the values hold.", "K", "[200;350]", "not taken", "", NULL, 200.0, 350.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 408u, sizeof(double), -1, -1},
+    {"u_t_ambient_k", "Its standard uncertainty.", "K", "[0;350]", "1", "", NULL, 0.0, 350.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 416u, sizeof(double), -1, -1},
+    {"p_ambient_pa", "Barometric pressure; expected: that for which the values hold.", "Pa", "[2e4;1.3e5]", "not taken", "", NULL, 20000.0, 130000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 424u, sizeof(double), -1, -1},
+    {"u_p_ambient_pa", "Its standard uncertainty.", "Pa", "[0;1.3e5]", "0.2 % of it", "", NULL, 0.0, 130000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 432u, sizeof(double), -1, -1},
+};
+
+static const freeair_evidence_readings initial_freeair_evidence_readings = FREEAIR_EVIDENCE_READINGS_INIT;
+
+static const freeair_structure structure_freeair_evidence_readings = {
+    "freeair_evidence_readings", fields_freeair_evidence_readings, &initial_freeair_evidence_readings, sizeof(freeair_evidence_readings), 440u, 56u};
+
+static const freeair_parameter fields_freeair_diagnosis_subject[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"receiver_m3", "Volume of the receiver; for the reading of water.", "m3", "(0;1e4]", "unknown", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 8u, sizeof(double), -1, -1},
+    {"stages", "Number of stages; 0 for unknown.", "1", "[0;2]", "", "", NULL, 0.0, 2.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 16u, sizeof(int32_t), -1, -1},
+    {"cylinders", "Number of cylinders; 0 for unknown.", "1", "[0;16]", "", "", NULL, 0.0, 16.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 20u, sizeof(int32_t), -1, -1},
+    {"head", "Arrangement of the heads.", "1", "", "", "freeair_diagnosis_head", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 24u, sizeof(int32_t), -1, -1},
+    {"drive", "Drive.", "1", "", "", "freeair_diagnosis_drive", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 28u, sizeof(int32_t), -1, -1},
+    {"supply", "Supply.", "1", "", "", "freeair_diagnosis_supply", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 32u, sizeof(int32_t), -1, -1},
+    {"service_valve_closed", "Was it closed in the pump-up test?", "1", "", "", "freeair_evidence_answer", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 36u, sizeof(int32_t), -1, -1},
+};
+
+static const freeair_diagnosis_subject initial_freeair_diagnosis_subject = FREEAIR_DIAGNOSIS_SUBJECT_INIT;
+
+static const freeair_structure structure_freeair_diagnosis_subject = {
+    "freeair_diagnosis_subject", fields_freeair_diagnosis_subject, &initial_freeair_diagnosis_subject, sizeof(freeair_diagnosis_subject), 40u, 9u};
+
+static const freeair_parameter fields_freeair_diagnosis_finding[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"found", "The reading.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 8u, sizeof(double), -1, -1},
+    {"expected", "Its expected value of a sound machine.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 16u, sizeof(double), -1, -1},
+    {"deviation", "Deviation as in freeair_likelihood_deviation.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 24u, sizeof(double), -1, -1},
+    {"spread", "Standard uncertainty of the deviation.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 32u, sizeof(double), -1, -1},
+    {"reference", "What a share is of; NaN on other scales.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 40u, sizeof(double), -1, -1},
+    {"residual", "Deviation over spread: standard deviations from a sound machine.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 48u, sizeof(double), -1, -1},
+    {"predicted", "What all other evidence says it should be; NaN from a comparison alone.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 56u, sizeof(double), -1, -1},
+    {"disagreement", "Standard deviations between it and all other evidence; NaN likewise.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 64u, sizeof(double), -1, -1},
+    {"reading", "Which.", "1", "", "", "freeair_evidence_reading", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 72u, sizeof(int32_t), -1, -1},
+    {"use", "What became of it.", "1", "", "", "freeair_diagnosis_use", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 76u, sizeof(int32_t), -1, -1},
+};
+
+static const freeair_diagnosis_finding initial_freeair_diagnosis_finding = FREEAIR_DIAGNOSIS_FINDING_INIT;
+
+static const freeair_structure structure_freeair_diagnosis_finding = {
+    "freeair_diagnosis_finding", fields_freeair_diagnosis_finding, &initial_freeair_diagnosis_finding, sizeof(freeair_diagnosis_finding), 80u, 12u};
+
+static const freeair_parameter fields_freeair_diagnosis_cause[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"probability", "That this cause is present, alone or with another.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 8u, sizeof(double), -1, -1},
+    {"probability_alone", "That it is the only one.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 16u, sizeof(double), -1, -1},
+    {"prior", "That it is present, before any evidence.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 24u, sizeof(double), -1, -1},
+    {"support", "Natural log-odds that speak for it: sum of the positive reasons.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 32u, sizeof(double), -1, -1},
+    {"contradiction", "Natural log-odds that speak against it: sum of the negative reasons, <= 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 40u, sizeof(double), -1, -1},
+    {"severity", "If present: share of the delivery lost or taken, posterior mean.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 48u, sizeof(double), -1, -1},
+    {"u_severity", "Its posterior standard deviation.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 56u, sizeof(double), -1, -1},
+    {"size", "If present: size of the fault as in freeair_likelihood_size, posterior mean.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 64u, sizeof(double), -1, -1},
+    {"u_size", "Its posterior standard deviation.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 72u, sizeof(double), -1, -1},
+    {"cause", "Which.", "1", "", "", "freeair_evidence_cause", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 80u, sizeof(int32_t), -1, -1},
+    {"group", "Causes of one group number cannot be told apart by this evidence; 0 for none.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 84u, sizeof(int32_t), -1, -1},
+    {"check", "Check that best splits the group for its effort.", "1", "", "", "freeair_evidence_check", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 88u, sizeof(int32_t), -1, -1},
+    {"cautions", "Bits of freeair_caution for its repair.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 92u, sizeof(uint32_t), -1, -1},
+};
+
+static const freeair_diagnosis_cause initial_freeair_diagnosis_cause = FREEAIR_DIAGNOSIS_CAUSE_INIT;
+
+static const freeair_structure structure_freeair_diagnosis_cause = {
+    "freeair_diagnosis_cause", fields_freeair_diagnosis_cause, &initial_freeair_diagnosis_cause, sizeof(freeair_diagnosis_cause), 96u, 15u};
+
+static const freeair_parameter fields_freeair_diagnosis_check[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"information", "Expected information about the cause, in bits.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 8u, sizeof(double), -1, -1},
+    {"effort_s", "Working time.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 16u, sizeof(double), -1, -1},
+    {"information_rate_1_s", "Bits for each second of work.", "1/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 24u, sizeof(double), -1, -1},
+    {"check", "Which.", "1", "", "", "freeair_evidence_check", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 32u, sizeof(int32_t), -1, -1},
+    {"qualification", "1 where an electrically qualified person must do it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 36u, sizeof(int32_t), -1, -1},
+    {"cautions", "Bits of freeair_caution.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 40u, sizeof(uint32_t), -1, -1},
+    {"reserved", "0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 44u, sizeof(uint32_t), -1, -1},
+};
+
+static const freeair_diagnosis_check initial_freeair_diagnosis_check = FREEAIR_DIAGNOSIS_CHECK_INIT;
+
+static const freeair_structure structure_freeair_diagnosis_check = {
+    "freeair_diagnosis_check", fields_freeair_diagnosis_check, &initial_freeair_diagnosis_check, sizeof(freeair_diagnosis_check), 48u, 9u};
+
+static const freeair_parameter fields_freeair_diagnosis_options[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"pair_share", "Of faulty machines, the share with two faults.", "1", "[0;0.5]", "0.08", "", NULL, 0.0, 0.5, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 8u, sizeof(double), -1, -1},
+    {"confidence", "Probability required of a firm verdict.", "1", "(0.5;1)", "0.9", "", NULL, 0.5, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL, 16u, sizeof(double), -1, -1},
+    {"contradiction", "Standard deviations from what all other evidence says, at which a reading contradicts it.", "1", "[1;20]", "3", "", NULL, 1.0, 20.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 24u, sizeof(double), -1, -1},
+};
+
+static const freeair_diagnosis_options initial_freeair_diagnosis_options = FREEAIR_DIAGNOSIS_OPTIONS_INIT;
+
+static const freeair_structure structure_freeair_diagnosis_options = {
+    "freeair_diagnosis_options", fields_freeair_diagnosis_options, &initial_freeair_diagnosis_options, sizeof(freeair_diagnosis_options), 32u, 5u};
+
+static const freeair_parameter fields_freeair_diagnosis_reason[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"log_odds", "Natural log-odds of the cause with this item less those without it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 8u, sizeof(double), -1, -1},
+    {"found", "The reading; NaN for an observation.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 16u, sizeof(double), -1, -1},
+    {"expected", "Its expected value of a sound machine.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 24u, sizeof(double), -1, -1},
+    {"predicted", "Its value with the cause at its posterior mean size; NaN where there is none.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 32u, sizeof(double), -1, -1},
+    {"cause", "The cause.", "1", "", "", "freeair_evidence_cause", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 40u, sizeof(int32_t), -1, -1},
+    {"reading", "The reading, or 0.", "1", "", "", "freeair_evidence_reading", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 44u, sizeof(int32_t), -1, -1},
+    {"observation", "The observation, or 0.", "1", "", "", "freeair_evidence_observation", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 48u, sizeof(int32_t), -1, -1},
+    {"answer", "Its answer.", "1", "", "", "freeair_evidence_answer", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 52u, sizeof(int32_t), -1, -1},
+};
+
+static const freeair_diagnosis_reason initial_freeair_diagnosis_reason = FREEAIR_DIAGNOSIS_REASON_INIT;
+
+static const freeair_structure structure_freeair_diagnosis_reason = {
+    "freeair_diagnosis_reason", fields_freeair_diagnosis_reason, &initial_freeair_diagnosis_reason, sizeof(freeair_diagnosis_reason), 56u, 10u};
+
+static const freeair_parameter fields_freeair_diagnosis_summary[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"probability_healthy", "That nothing is wrong.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 8u, sizeof(double), -1, -1},
+    {"probability_pair", "That two faults are present.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 16u, sizeof(double), -1, -1},
+    {"doubt", "Entropy of the causes in bits: 0 when certain.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 24u, sizeof(double), -1, -1},
+    {"verdict", "Is it sound: meets, fails, cannot tell.", "1", "", "", "freeair_verdict", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 32u, sizeof(int32_t), -1, -1},
+    {"cause", "Most probable cause.", "1", "", "", "freeair_evidence_cause", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 36u, sizeof(int32_t), -1, -1},
+    {"readings_used", "Readings that were used.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 40u, sizeof(int32_t), -1, -1},
+    {"readings_unused", "Readings that could not be used.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 44u, sizeof(int32_t), -1, -1},
+    {"observations_used", "Observations with an answer.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 48u, sizeof(int32_t), -1, -1},
+    {"contradictions", "Readings that contradict the rest.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 52u, sizeof(int32_t), -1, -1},
+};
+
+static const freeair_diagnosis_summary initial_freeair_diagnosis_summary = FREEAIR_DIAGNOSIS_SUMMARY_INIT;
+
+static const freeair_structure structure_freeair_diagnosis_summary = {
+    "freeair_diagnosis_summary", fields_freeair_diagnosis_summary, &initial_freeair_diagnosis_summary, sizeof(freeair_diagnosis_summary), 56u, 11u};
 
 static void loop_freeair_units_is_gauge(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
@@ -8052,6 +8251,702 @@ static const freeair_parameter parameters_freeair_rating_complete[] = {
 
 static const int32_t statuses_freeair_rating_complete[] = {FREEAIR_OK, FREEAIR_WARN_INCONSISTENT, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_CONVERGENCE, FREEAIR_ERR_NO_SOLUTION};
 
+static void loop_freeair_evidence_find(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_evidence_find(*(int32_t *)(void *)a0, *(const char **)(void *)a1, (int32_t *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_evidence_find[] = {
+    {"kind", "Kind of entry.", "1", "", "", "freeair_evidence_kind", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"name", "Name, such as \"lp_suction_valve\".", "", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_TEXT, 0, 0u, sizeof(const char *), -1, -1},
+    {"code", "Its code; 0 on error.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_evidence_find[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_evidence_readings_get(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_evidence_readings_get((const freeair_evidence_readings *)(void *)a0, *(int32_t *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_evidence_readings_get[] = {
+    {"readings", "Readings.", "", "", "", "", &structure_freeair_evidence_readings, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_evidence_readings), -1, -1},
+    {"reading", "Which.", "1", "", "", "freeair_evidence_reading", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"value", "The field of that code.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"uncertainty", "Its u_ field.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_evidence_readings_get[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_evidence_readings_check(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_evidence_readings_check((const freeair_evidence_readings *)(void *)a0, (int32_t *)(void *)a1, (int32_t *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_evidence_readings_check[] = {
+    {"readings", "Readings.", "", "", "", "", &structure_freeair_evidence_readings, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_evidence_readings), -1, -1},
+    {"reading", "First code whose value or uncertainty is out of range; 0 when there is none.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+    {"n_taken", "Number of readings taken.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_evidence_readings_check[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_likelihood_prior(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_likelihood_prior(*(int32_t *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_likelihood_prior[] = {
+    {"cause", "Cause.", "1", "", "", "freeair_evidence_cause", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"prior", "Probability.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_likelihood_prior[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_likelihood_size(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_likelihood_size(*(int32_t *)(void *)a0, (double *)(void *)a1, (double *)(void *)a2, (int32_t *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_likelihood_size[] = {
+    {"cause", "Cause.", "1", "", "", "freeair_evidence_cause", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"size", "Most probable y; 0 for nothing wrong and for something else.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"cost", "1 where the fault costs delivery or takes it, else 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"two_sided", "1 where readings may move either way, else 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_likelihood_size[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_likelihood_observation(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_likelihood_observation(*(int32_t *)(void *)a0, *(int32_t *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3, (int32_t *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_likelihood_observation[] = {
+    {"cause", "Cause.", "1", "", "", "freeair_evidence_cause", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"observation", "Observation.", "1", "", "", "freeair_evidence_observation", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"hit", "Probability of yes with the cause present.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"false_alarm", "Probability of yes with none of the observation's listed causes present.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"basis", "Where the hit rate comes from.", "1", "", "", "freeair_likelihood_basis", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_likelihood_observation[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_likelihood_reading(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_likelihood_reading(*(int32_t *)(void *)a0, *(int32_t *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4, (int32_t *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_likelihood_reading[] = {
+    {"cause", "Cause.", "1", "", "", "freeair_evidence_cause", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"reading", "Reading.", "1", "", "", "freeair_evidence_reading", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"slope", "Deviation for each unit of y, in the reading's scale.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"limit", "Largest magnitude of the deviation, in the reading's scale.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"spread", "Relative standard uncertainty of the deviation.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"basis", "Where the slope comes from.", "1", "", "", "freeair_likelihood_basis", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_likelihood_reading[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_likelihood_spread(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_likelihood_spread(*(int32_t *)(void *)a0, (double *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5, (int32_t *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_likelihood_spread[] = {
+    {"reading", "Reading.", "1", "", "", "freeair_evidence_reading", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"u_found", "Standard uncertainty of the reading.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"u_expected", "Standard uncertainty of the expected value: unit to unit, rating, model.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"expected", "Expected share where none is given; NaN where one must be given.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"wide", "Standard deviation when something else is wrong that affects it.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"affected", "Probability that something else affects it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"scale", "How the deviation is measured.", "1", "", "", "freeair_likelihood_scale", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_likelihood_spread[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_likelihood_deviation(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_likelihood_deviation(*(int32_t *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_likelihood_deviation[] = {
+    {"reading", "Reading.", "1", "", "", "freeair_evidence_reading", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"found", "Value read.", "any", "[-1e8;1e8]", "", "", NULL, -100000000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"u_found", "Its standard uncertainty.", "any", "[0;1e8]", "freeair_likelihood_spread", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"expected", "Value of a sound machine.", "any", "[-1e8;1e8]", "freeair_likelihood_spread; there must be one", "", NULL, -100000000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"u_expected", "Its standard uncertainty.", "any", "[0;1e8]", "freeair_likelihood_spread", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"reference", "What a share is of; not used on other scales.", "any", "[1e-9;1e8]", "none; required for a share", "", NULL, 1e-09, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"deviation", "Deviation in the reading's scale.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"spread", "Its standard uncertainty.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_likelihood_deviation[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_UNSUPPORTED, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_likelihood_level_off(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_likelihood_level_off(*(int32_t *)(void *)a0, (double *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_likelihood_level_off[] = {
+    {"cause", "Cause.", "1", "", "", "freeair_evidence_cause", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"rate", "Probability that it levels off.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"centre_pa", "Median gauge pressure.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"spread", "Standard deviation of the logarithm.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_likelihood_level_off[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_likelihood_effort(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_likelihood_effort(*(int32_t *)(void *)a0, (double *)(void *)a1, (uint32_t *)(void *)a2, (int32_t *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_likelihood_effort[] = {
+    {"check", "Check.", "1", "", "", "freeair_evidence_check", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"effort_s", "Working time.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"cautions", "Bits of freeair_caution.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(uint32_t), -1, -1},
+    {"qualification", "1 where an electrically qualified person must do it, else 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_likelihood_effort[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_likelihood_density(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_likelihood_density(*(double *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_likelihood_density[] = {
+    {"residual", "Deviation from what a cause predicts, over its standard uncertainty.", "1", "[-1e6;1e6]", "", "", NULL, -1000000.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"likelihood", "Probability density.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_likelihood_density[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_likelihood_update(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_likelihood_update(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(int32_t *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_likelihood_update[] = {
+    {"prior", "Probability before.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"hit", "Probability of yes with the cause.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"false_alarm", "Probability of yes without it.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"answer", "Answer.", "1", "", "", "freeair_evidence_answer", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"posterior", "Probability after.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_likelihood_update[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_likelihood_information(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_likelihood_information(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_likelihood_information[] = {
+    {"prior", "Probability of the cause.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"hit", "Probability of yes with the cause.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"false_alarm", "Probability of yes without it.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"information", "Expected information in bits.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_likelihood_information[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_diagnosis_subject_cause(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_diagnosis_subject_cause((const freeair_diagnosis_subject *)(void *)a0, *(int32_t *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_diagnosis_subject_cause[] = {
+    {"subject", "The machine.", "", "", "", "", &structure_freeair_diagnosis_subject, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_diagnosis_subject), -1, -1},
+    {"cause", "Cause.", "1", "", "", "freeair_evidence_cause", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"factor", "Factor on the prior probability.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_diagnosis_subject_cause[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_diagnosis_subject_reading(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_diagnosis_subject_reading((const freeair_diagnosis_subject *)(void *)a0, *(int32_t *)(void *)a1, (int32_t *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_diagnosis_subject_reading[] = {
+    {"subject", "The machine.", "", "", "", "", &structure_freeair_diagnosis_subject, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_diagnosis_subject), -1, -1},
+    {"reading", "Reading.", "1", "", "", "freeair_evidence_reading", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"applies", "1 if it can be read, else 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_diagnosis_subject_reading[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_diagnosis_expectation_from_machine(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_diagnosis_expectation_from_machine((const freeair_machine *)(void *)a0, (const freeair_machine_site *)(void *)a1, *(double *)(void *)a2, (freeair_diagnosis_subject *)(void *)a3, (freeair_evidence_readings *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_diagnosis_expectation_from_machine[] = {
+    {"machine", "Description, possibly with NaN fields.", "", "", "", "", &structure_freeair_machine, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine), -1, -1},
+    {"site", "Site.", "", "", "", "", &structure_freeair_machine_site, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine_site), -1, -1},
+    {"receiver_pa", "Receiver pressure, absolute, at which interstage pressure, temperatures and speeds are read.", "Pa", "(0;1e8]", "cut_out_pa of the machine", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"subject", "What the causes depend on.", "", "", "", "", &structure_freeair_diagnosis_subject, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_diagnosis_subject), -1, -1},
+    {"expected", "Expected readings.", "", "", "", "", &structure_freeair_evidence_readings, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_evidence_readings), -1, -1},
+};
+
+static const int32_t statuses_freeair_diagnosis_expectation_from_machine[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_CONVERGENCE, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_diagnosis_finding_compare(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_diagnosis_finding_compare((const freeair_diagnosis_subject *)(void *)a0, (const freeair_evidence_readings *)(void *)a1, (const freeair_evidence_readings *)(void *)a2, (freeair_diagnosis_finding *)(void *)a3, *(size_t *)(void *)a4, *(size_t *)(void *)a5, (size_t *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_diagnosis_finding_compare[] = {
+    {"subject", "Machine and test.", "", "", "", "", &structure_freeair_diagnosis_subject, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_diagnosis_subject), -1, -1},
+    {"expected", "What a sound machine shows here today.", "", "", "", "", &structure_freeair_evidence_readings, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_evidence_readings), -1, -1},
+    {"found", "What was read.", "", "", "", "", &structure_freeair_evidence_readings, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_evidence_readings), -1, -1},
+    {"findings", "One for each reading.", "", "", "", "", &structure_freeair_diagnosis_finding, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(freeair_diagnosis_finding), 5, 4},
+    {"findings_stride", "Bytes from one row to the next.", "1", "[0;65536]", "", "", NULL, 0.0, 65536.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"findings_capacity", "Rows there is room for.", "1", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"n_findings", "Number of readings.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(size_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_diagnosis_finding_compare[] = {FREEAIR_OK, FREEAIR_WARN_TRUNCATED, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_diagnosis_finding_value(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_diagnosis_finding_value(*(int32_t *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_diagnosis_finding_value[] = {
+    {"reading", "Reading.", "1", "", "", "freeair_evidence_reading", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"expected", "Value of a sound machine.", "any", "[-1e8;1e8]", "", "", NULL, -100000000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"reference", "What a share is of; not used on other scales.", "any", "[1e-9;1e8]", "none; required for a share", "", NULL, 1e-09, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"deviation", "Deviation in the reading's scale.", "any", "[-600;600]", "", "", NULL, -600.0, 600.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"value", "The value.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_diagnosis_finding_value[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_UNSUPPORTED, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_diagnosis_check_rank(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  char *a10 = args[10];
+  char *a11 = args[11];
+  char *a12 = args[12];
+  char *a13 = args[13];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_diagnosis_check_rank((const freeair_diagnosis_subject *)(void *)a0, (const freeair_evidence_readings *)(void *)a1, (const int32_t *)(void *)a2, (const int32_t *)(void *)a3, *(size_t *)(void *)a4, (const freeair_diagnosis_cause *)(void *)a5, *(size_t *)(void *)a6, *(size_t *)(void *)a7, (const double *)(void *)a8, *(size_t *)(void *)a9, (freeair_diagnosis_check *)(void *)a10, *(size_t *)(void *)a11, *(size_t *)(void *)a12, (size_t *)(void *)a13);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+    a10 += steps[10];
+    a11 += steps[11];
+    a12 += steps[12];
+    a13 += steps[13];
+  }
+}
+
+static const freeair_parameter parameters_freeair_diagnosis_check_rank[] = {
+    {"subject", "Machine and test.", "", "", "", "", &structure_freeair_diagnosis_subject, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_diagnosis_subject), -1, -1},
+    {"found", "What was read already.", "", "", "", "", &structure_freeair_evidence_readings, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_evidence_readings), -1, -1},
+    {"observation", "Codes of freeair_evidence_observation.", "1", "", "none", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL, 0u, sizeof(int32_t), 4, -1},
+    {"answer", "Answers of freeair_evidence_answer.", "1", "", "none", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL, 0u, sizeof(int32_t), 4, -1},
+    {"n_observations", "Number of observations.", "1", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"causes", "Causes as freeair_diagnosis_rank returned them.", "", "", "", "", &structure_freeair_diagnosis_cause, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_ARRAY, 0u, sizeof(freeair_diagnosis_cause), 7, 6},
+    {"causes_stride", "Bytes from one row to the next.", "1", "[0;65536]", "", "", NULL, 0.0, 65536.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"n_causes", "Number of causes there.", "1", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"effort_s", "Working time of each check by its code; NaN for its default.", "s", "", "freeair_likelihood_effort", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL, 0u, sizeof(double), 9, -1},
+    {"n_effort", "Number of working times; 0 for the defaults.", "1", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"checks", "Checks.", "", "", "", "", &structure_freeair_diagnosis_check, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(freeair_diagnosis_check), 12, 11},
+    {"checks_stride", "Bytes from one row to the next.", "1", "[0;65536]", "", "", NULL, 0.0, 65536.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"checks_capacity", "Rows there is room for.", "1", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"n_checks", "Number of checks.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(size_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_diagnosis_check_rank[] = {FREEAIR_OK, FREEAIR_WARN_TRUNCATED, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_DATA};
+
+static void loop_freeair_diagnosis_rank(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  char *a10 = args[10];
+  char *a11 = args[11];
+  char *a12 = args[12];
+  char *a13 = args[13];
+  char *a14 = args[14];
+  char *a15 = args[15];
+  char *a16 = args[16];
+  char *a17 = args[17];
+  char *a18 = args[18];
+  char *a19 = args[19];
+  char *a20 = args[20];
+  char *a21 = args[21];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_diagnosis_rank((const freeair_diagnosis_subject *)(void *)a0, (const freeair_evidence_readings *)(void *)a1, (const freeair_evidence_readings *)(void *)a2, (const int32_t *)(void *)a3, (const int32_t *)(void *)a4, *(size_t *)(void *)a5, (const double *)(void *)a6, *(size_t *)(void *)a7, (const freeair_diagnosis_options *)(void *)a8, (freeair_diagnosis_cause *)(void *)a9, *(size_t *)(void *)a10, *(size_t *)(void *)a11, (size_t *)(void *)a12, (freeair_diagnosis_reason *)(void *)a13, *(size_t *)(void *)a14, *(size_t *)(void *)a15, (size_t *)(void *)a16, (freeair_diagnosis_finding *)(void *)a17, *(size_t *)(void *)a18, *(size_t *)(void *)a19, (size_t *)(void *)a20, (freeair_diagnosis_summary *)(void *)a21);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+    a10 += steps[10];
+    a11 += steps[11];
+    a12 += steps[12];
+    a13 += steps[13];
+    a14 += steps[14];
+    a15 += steps[15];
+    a16 += steps[16];
+    a17 += steps[17];
+    a18 += steps[18];
+    a19 += steps[19];
+    a20 += steps[20];
+    a21 += steps[21];
+  }
+}
+
+static const freeair_parameter parameters_freeair_diagnosis_rank[] = {
+    {"subject", "Machine and test.", "", "", "", "", &structure_freeair_diagnosis_subject, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_diagnosis_subject), -1, -1},
+    {"expected", "What a sound machine shows here today.", "", "", "", "", &structure_freeair_evidence_readings, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_evidence_readings), -1, -1},
+    {"found", "What was read.", "", "", "", "", &structure_freeair_evidence_readings, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_evidence_readings), -1, -1},
+    {"observation", "Codes of freeair_evidence_observation.", "1", "", "none", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL, 0u, sizeof(int32_t), 5, -1},
+    {"answer", "Answers of freeair_evidence_answer.", "1", "", "none", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL, 0u, sizeof(int32_t), 5, -1},
+    {"n_observations", "Number of observations.", "1", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"prior", "Prior of each cause by its code; NaN for its default.", "1", "", "freeair_likelihood_prior", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL, 0u, sizeof(double), 7, -1},
+    {"n_prior", "Number of priors; 0 for the defaults.", "1", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"options", "Options.", "", "", "", "", &structure_freeair_diagnosis_options, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_diagnosis_options), -1, -1},
+    {"causes", "Causes.", "", "", "", "", &structure_freeair_diagnosis_cause, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(freeair_diagnosis_cause), 11, 10},
+    {"causes_stride", "Bytes from one row to the next.", "1", "[0;65536]", "", "", NULL, 0.0, 65536.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"causes_capacity", "Rows there is room for.", "1", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"n_causes", "Number of causes.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(size_t), -1, -1},
+    {"reasons", "Reasons.", "", "", "", "", &structure_freeair_diagnosis_reason, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(freeair_diagnosis_reason), 15, 14},
+    {"reasons_stride", "Bytes from one row to the next.", "1", "[0;65536]", "", "", NULL, 0.0, 65536.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"reasons_capacity", "Rows there is room for.", "1", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"n_reasons", "Number of reasons.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(size_t), -1, -1},
+    {"findings", "One for each reading.", "", "", "", "", &structure_freeair_diagnosis_finding, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(freeair_diagnosis_finding), 19, 18},
+    {"findings_stride", "Bytes from one row to the next.", "1", "[0;65536]", "", "", NULL, 0.0, 65536.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"findings_capacity", "Rows there is room for.", "1", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"n_findings", "Number of readings.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(size_t), -1, -1},
+    {"summary", "Summary.", "", "", "", "", &structure_freeair_diagnosis_summary, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_diagnosis_summary), -1, -1},
+};
+
+static const int32_t statuses_freeair_diagnosis_rank[] = {FREEAIR_OK, FREEAIR_WARN_INCONSISTENT, FREEAIR_WARN_TRUNCATED, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_NO_SOLUTION};
+
 const freeair_function freeair__functions[] = {
     {"freeair_units_is_gauge", "units", "Whether a symbol means a pressure above that of the surrounding air.", "table look-up. Symbols that say so: psig, barg, kPag, kgf/cm2g, inHg vac and their spellings. A plain psi or bar says neither; here it is absolute.", "definition", parameters_freeair_units_is_gauge, statuses_freeair_units_is_gauge, loop_freeair_units_is_gauge, 2u, 4u, 0},
     {"freeair_units_si_from", "units", "Value in coherent SI of a value in a unit.", "si = zero + value x factor, the factor exact by definition of the unit wherever it has an exact one. Temperatures are readings of a scale: 20 degC is 293.15 K. A gauge pressure stays a gauge pressure, in pascal: ask freeair_units_is_gauge() before you use it as an absolute one.", "NIST Special Publication 811, 2008 edition, Guide for the Use of the SI, Appendix B; ISO 80000", parameters_freeair_units_si_from, statuses_freeair_units_si_from, loop_freeair_units_si_from, 3u, 5u, 0},
@@ -8300,6 +9195,27 @@ const freeair_function freeair__functions[] = {
     {"freeair_prediction_level_off", "prediction", "Receiver pressure at which a machine levels off: delivery equals leaks and demand.", "root of delivery - leak - demand over receiver pressure with gas at ambient temperature, by bracketing; delivery below 5e-5 of the displacement counts as none.", "common practice", parameters_freeair_prediction_level_off, statuses_freeair_prediction_level_off, loop_freeair_prediction_level_off, 4u, 7u, FREEAIR_CAUTION_RELIEF_VALVE},
     {"freeair_prediction_leak_down", "prediction", "Fall of the receiver pressure after the machine stops.", "the receiver alone, as in freeair_prediction_pumpup; gas leaves through the leak of the check valve to the vented discharge line (if with_check_valve) and through the downstream leak (if with_downstream).", "common practice", parameters_freeair_prediction_leak_down, statuses_freeair_prediction_leak_down, loop_freeair_prediction_leak_down, 11u, 5u, FREEAIR_CAUTION_STORED_ENERGY},
     {"freeair_rating_complete", "rating", "Completes a description so that it meets its rated delivery.", "one unknown is adjusted until freeair_cycle_point at rated_pa delivers rated_delivery_m3_s within 0.1 % of displacement: the speed if it is not given, else the bores if lp_bore_m is not given (hp_bore_m follows by its default), else, as far as they are not given and as far as they must go, first the clearances (0.4 to 2.5 times their defaults), then the valve areas (0.35 to 2 times), then the suction heating (0 to 4 times). Everything else takes its default. Without a rating the defaults alone are filled in.", "common practice", parameters_freeair_rating_complete, statuses_freeair_rating_complete, loop_freeair_rating_complete, 5u, 7u, 0},
+    {"freeair_evidence_find", "evidence", "Code of an entry by its name.", "table look-up; case matters.", "definition", parameters_freeair_evidence_find, statuses_freeair_evidence_find, loop_freeair_evidence_find, 3u, 4u, 0},
+    {"freeair_evidence_readings_get", "evidence_readings", "One reading and its uncertainty by code, so that a program can loop over them.", "look-up; NaN where not taken or not given.", "definition", parameters_freeair_evidence_readings_get, statuses_freeair_evidence_readings_get, loop_freeair_evidence_readings_get, 4u, 5u, 0},
+    {"freeair_evidence_readings_check", "evidence_readings", "Whether every reading is in its documented range.", "the ranges documented at the fields; NaN passes.", "definition", parameters_freeair_evidence_readings_check, statuses_freeair_evidence_readings_check, loop_freeair_evidence_readings_check, 3u, 4u, 0},
+    {"freeair_likelihood_prior", "likelihood", "Probability of a cause before any evidence, at a machine someone complains of.", "table; the causes together make 1.", "common practice", parameters_freeair_likelihood_prior, statuses_freeair_likelihood_prior, loop_freeair_likelihood_prior, 2u, 3u, 0},
+    {"freeair_likelihood_size", "likelihood", "Typical size of a fault and what it costs.", "size y has the density y exp(-y/size) / size^2 before any evidence, mean 2 size. The user loses the share 1 - exp(-cost y) of the delivery.", "common practice", parameters_freeair_likelihood_size, statuses_freeair_likelihood_size, loop_freeair_likelihood_size, 4u, 3u, 0},
+    {"freeair_likelihood_observation", "likelihood", "How often an observation is made when a cause is present, and when none of its causes is.", "table. For a pair that is not listed the hit rate is the false-alarm rate. For something else it is the mean of the false-alarm rate and 0.3.", "common practice", parameters_freeair_likelihood_observation, statuses_freeair_likelihood_observation, loop_freeair_likelihood_observation, 5u, 3u, 0},
+    {"freeair_likelihood_reading", "likelihood", "How a reading's deviation moves with the size of a fault.", "deviation = slope y, held within -limit to limit, with a standard uncertainty of spread times its magnitude. Slope 0 for a pair not listed.", "common practice", parameters_freeair_likelihood_reading, statuses_freeair_likelihood_reading, loop_freeair_likelihood_reading, 6u, 3u, 0},
+    {"freeair_likelihood_spread", "likelihood", "Scale of a reading's deviation and the spreads used where none is given.", "table. Spreads are in the reading's scale.", "common practice", parameters_freeair_likelihood_spread, statuses_freeair_likelihood_spread, loop_freeair_likelihood_spread, 7u, 3u, 0},
+    {"freeair_likelihood_deviation", "likelihood", "Deviation of a reading from its expected value, and the standard uncertainty of that deviation.", "by the reading's scale ln(found / expected), found - expected, or (found - expected) / reference; the uncertainties add as squares, those of a logarithm relative to their values. Not less than a tenth of the spread used where none is given. On a logarithm, found and expected must be at least 1e-12.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, 5.1.2", parameters_freeair_likelihood_deviation, statuses_freeair_likelihood_deviation, loop_freeair_likelihood_deviation, 8u, 5u, 0},
+    {"freeair_likelihood_level_off", "likelihood", "Pressure at which a machine with a cause levels off.", "with probability rate it levels off below cut-out, at a gauge pressure whose logarithm is normal about that of centre_pa with standard deviation spread.", "common practice", parameters_freeair_likelihood_level_off, statuses_freeair_likelihood_level_off, loop_freeair_likelihood_level_off, 4u, 3u, 0},
+    {"freeair_likelihood_effort", "likelihood", "What a check costs and what must be said beside it.", "table.", "common practice", parameters_freeair_likelihood_effort, statuses_freeair_likelihood_effort, loop_freeair_likelihood_effort, 4u, 3u, 0},
+    {"freeair_likelihood_density", "likelihood", "Density of a standardised residual, with tails that forgive a misread instrument.", "Student's t with 7 degrees of freedom, in units of its scale: density = Gamma(4) / (Gamma(7/2) sqrt(7 pi)) (1 + z^2/7)^-4. Near the centre it is almost normal; eight scales out it is some 7e9 times the normal one, so that one bad reading cannot outvote all the others.", "Lange, Little, Taylor, Robust statistical modeling using the t distribution, Journal of the American Statistical Association 84 (1989) 881", parameters_freeair_likelihood_density, statuses_freeair_likelihood_density, loop_freeair_likelihood_density, 2u, 3u, 0},
+    {"freeair_likelihood_update", "likelihood", "Probability of a cause after one observation.", "Bayes' theorem, p = prior h / (prior h + (1 - prior) f) with h, f the probabilities of the answer with and without the cause.", "Gelman et al., Bayesian Data Analysis, 3rd edition, section 1.3", parameters_freeair_likelihood_update, statuses_freeair_likelihood_update, loop_freeair_likelihood_update, 5u, 4u, 0},
+    {"freeair_likelihood_information", "likelihood", "Information that one yes-or-no observation is expected to bring about one cause.", "mutual information I = H(q) - prior H(hit) - (1 - prior) H(false_alarm), q = prior hit + (1 - prior) false_alarm, H(x) = -x log2 x - (1 - x) log2(1 - x).", "Cover, Thomas, Elements of Information Theory, 2nd edition, section 2.4", parameters_freeair_likelihood_information, statuses_freeair_likelihood_information, loop_freeair_likelihood_information, 4u, 3u, 0},
+    {"freeair_diagnosis_subject_cause", "diagnosis_subject", "How much of a cause's prior probability is left on this machine.", "0 for what it cannot have: faults of the second stage, the intercooler and its relief valve on a single stage; a gasket between cylinders with separate heads or one cylinder; belt and pulley with direct drive; capacitors with three phases; anything electrical with an engine. 2 for the gasket between cylinders under a shared head. 1 for all else, and where nothing is said.", "common practice", parameters_freeair_diagnosis_subject_cause, statuses_freeair_diagnosis_subject_cause, loop_freeair_diagnosis_subject_cause, 3u, 5u, 0},
+    {"freeair_diagnosis_subject_reading", "diagnosis_subject", "Whether this machine has what a reading is read from.", "no interstage pressure, second-stage temperature, intercooler or its relief valve on a single stage; no belt with direct drive; no capacitors with three phases; no supply with an engine.", "common practice", parameters_freeair_diagnosis_subject_reading, statuses_freeair_diagnosis_subject_reading, loop_freeair_diagnosis_subject_reading, 3u, 5u, 0},
+    {"freeair_diagnosis_expectation_from_machine", "diagnosis_expectation", "Expected readings of a described machine at a site.", "the crank-angle model, sound as described. Delivery and time from empty by freeair_prediction_pumpup, soaked; time from cut-in drawn down just before; interstage pressure (u 10 %), discharge and cooler temperatures (u 15 K) and speeds by freeair_cycle_point at receiver_pa; the filter drop from the mean pressure behind it; cut-out, relief setting, rated voltage and site as described. The motor is taken at its rated voltage: low voltage is a cause, not a site. An expectation that would rest on a mere default of the description is left NaN: times and delivery without receiver_m3 and cut_out_pa, the time from cut-in without cut_in_pa, motor speed without motor_synchronous_rev_s, volts without motor_rated_v, relief without relief_set_pa. Uncertainties that are NaN take the spreads of freeair_likelihood_spread. When the nameplate has a rating, call freeair_rating_complete first.", "common practice", parameters_freeair_diagnosis_expectation_from_machine, statuses_freeair_diagnosis_expectation_from_machine, loop_freeair_diagnosis_expectation_from_machine, 5u, 7u, 0},
+    {"freeair_diagnosis_finding_compare", "diagnosis_finding", "Compares readings with their expected values.", "freeair_likelihood_deviation for each reading taken. Shares are of the expected (else the found) delivery for leaks, of the gauge pressure at cut-out for the gauge difference, of the barometric pressure for the filter drop, of the receiver for water. Expectations that err together count once: with k readings of one pump-up test, of the two discharge temperatures, or of current and power, the variance of each expectation is multiplied by k. Where ambient temperature or barometer differ from those of the expectation, the expectations of the pump-up test, the interstage pressure and the temperatures are wider by what that could move them.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, 5.1.2 and 5.2.2", parameters_freeair_diagnosis_finding_compare, statuses_freeair_diagnosis_finding_compare, loop_freeair_diagnosis_finding_compare, 7u, 5u, 0},
+    {"freeair_diagnosis_finding_value", "diagnosis_finding", "Value of a reading that deviates from its expected value by so much.", "the inverse of freeair_likelihood_deviation.", "algebra", parameters_freeair_diagnosis_finding_value, statuses_freeair_diagnosis_finding_value, loop_freeair_diagnosis_finding_value, 5u, 5u, 0},
+    {"freeair_diagnosis_check_rank", "diagnosis_check", "Ranks the checks not yet made by what they are expected to tell for their effort.", "information is the mutual information of the causes, weighted by their probabilities, and the outcomes that the check would bring: answers yes or no, readings in five classes that part at 1 and 3 standard deviations either side of the expectation. Outcomes are taken as independent given the cause, up to 160 combinations of the most telling ones. Of one pump-up test only the delivery is counted, and only observations that some cause in question brings. Checks come in descending information for each second of work; checks that tell nothing are left out. Pass the rows of one group alone to learn what splits it.", "Lindley, On a measure of the information provided by an experiment, Annals of Mathematical Statistics 27 (1956) 986", parameters_freeair_diagnosis_check_rank, statuses_freeair_diagnosis_check_rank, loop_freeair_diagnosis_check_rank, 14u, 7u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_ROTATING},
+    {"freeair_diagnosis_rank", "diagnosis", "Ranks the causes of what was found.", "hypotheses are a sound machine, each cause alone, each pair of faults, and something else. Each has its prior; its likelihood is the product of the probabilities of the answers and of the densities of the readings' deviations (freeair_likelihood_density) about what freeair_likelihood_reading predicts, summed over the size of each fault. Pairs: deviations add, and answers come from either fault (noisy or), the smaller rate if one of them suppresses it. Deviations are those of freeair_diagnosis_finding_compare. A reason is the log-odds of a cause with all evidence less those without that item, held within 27.6 (a million million to one). A reading contradicts when, by the distribution that all other evidence and the listed causes predict for it, it lies beyond options.contradiction normal standard deviations. Causes whose likelihoods are within a factor of 3 of the most probable one of their group are not told apart.", "Gelman et al., Bayesian Data Analysis, 3rd edition, chapter 1; rates from common practice", parameters_freeair_diagnosis_rank, statuses_freeair_diagnosis_rank, loop_freeair_diagnosis_rank, 22u, 8u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_STORED_ENERGY},
 };
 
 const size_t freeair__n_functions = sizeof freeair__functions / sizeof freeair__functions[0];
@@ -8315,9 +9231,17 @@ const freeair_structure *const freeair__structures[] = {
     &structure_freeair_cycle_result,
     &structure_freeair_prediction_run,
     &structure_freeair_prediction_result,
+    &structure_freeair_evidence_readings,
+    &structure_freeair_diagnosis_subject,
+    &structure_freeair_diagnosis_finding,
+    &structure_freeair_diagnosis_cause,
+    &structure_freeair_diagnosis_check,
+    &structure_freeair_diagnosis_options,
+    &structure_freeair_diagnosis_reason,
+    &structure_freeair_diagnosis_summary,
 };
 
-const size_t freeair__n_structures = 10;
+const size_t freeair__n_structures = 18;
 
 const freeair__constant freeair__constants[] = {
     {"FREEAIR_OK", "freeair_status", "Computed.", FREEAIR_OK},
@@ -8460,6 +9384,159 @@ const freeair__constant freeair__constants[] = {
     {"FREEAIR_RATING_CLEARANCE", "freeair_rating_adjusted", "Clearances that were not given.", FREEAIR_RATING_CLEARANCE},
     {"FREEAIR_RATING_VALVES", "freeair_rating_adjusted", "Valve areas that were not given.", FREEAIR_RATING_VALVES},
     {"FREEAIR_RATING_HEATING", "freeair_rating_adjusted", "Suction heating, which was not given.", FREEAIR_RATING_HEATING},
+    {"FREEAIR_EVIDENCE_KIND_CAUSE", "freeair_evidence_kind", "Codes of freeair_evidence_cause.", FREEAIR_EVIDENCE_KIND_CAUSE},
+    {"FREEAIR_EVIDENCE_KIND_OBSERVATION", "freeair_evidence_kind", "Codes of freeair_evidence_observation.", FREEAIR_EVIDENCE_KIND_OBSERVATION},
+    {"FREEAIR_EVIDENCE_KIND_READING", "freeair_evidence_kind", "Codes of freeair_evidence_reading, in evidence_readings.h.", FREEAIR_EVIDENCE_KIND_READING},
+    {"FREEAIR_EVIDENCE_KIND_CHECK", "freeair_evidence_kind", "Codes of freeair_evidence_check.", FREEAIR_EVIDENCE_KIND_CHECK},
+    {"FREEAIR_EVIDENCE_NOT_CHECKED", "freeair_evidence_answer", "Nobody looked, or could not tell: no evidence.", FREEAIR_EVIDENCE_NOT_CHECKED},
+    {"FREEAIR_EVIDENCE_YES", "freeair_evidence_answer", "Looked for and observed.", FREEAIR_EVIDENCE_YES},
+    {"FREEAIR_EVIDENCE_NO", "freeair_evidence_answer", "Looked for and absent.", FREEAIR_EVIDENCE_NO},
+    {"FREEAIR_EVIDENCE_CAUSE_NONE", "freeair_evidence_cause", "No cause named.", FREEAIR_EVIDENCE_CAUSE_NONE},
+    {"FREEAIR_EVIDENCE_HEALTHY", "freeair_evidence_cause", "Machine and system are sound.", FREEAIR_EVIDENCE_HEALTHY},
+    {"FREEAIR_EVIDENCE_OTHER", "freeair_evidence_cause", "Something that has no entry here.", FREEAIR_EVIDENCE_OTHER},
+    {"FREEAIR_EVIDENCE_INTAKE_FILTER", "freeair_evidence_cause", "Intake filter or intake blocked.", FREEAIR_EVIDENCE_INTAKE_FILTER},
+    {"FREEAIR_EVIDENCE_LP_SUCTION_VALVE", "freeair_evidence_cause", "LP suction valve broken, bent or held open.", FREEAIR_EVIDENCE_LP_SUCTION_VALVE},
+    {"FREEAIR_EVIDENCE_LP_DISCHARGE_VALVE", "freeair_evidence_cause", "LP discharge valve leaks.", FREEAIR_EVIDENCE_LP_DISCHARGE_VALVE},
+    {"FREEAIR_EVIDENCE_HP_SUCTION_VALVE", "freeair_evidence_cause", "HP suction valve leaks.", FREEAIR_EVIDENCE_HP_SUCTION_VALVE},
+    {"FREEAIR_EVIDENCE_HP_DISCHARGE_VALVE", "freeair_evidence_cause", "HP discharge valve leaks.", FREEAIR_EVIDENCE_HP_DISCHARGE_VALVE},
+    {"FREEAIR_EVIDENCE_GASKET_BETWEEN", "freeair_evidence_cause", "Head gasket breached between two cylinders.", FREEAIR_EVIDENCE_GASKET_BETWEEN},
+    {"FREEAIR_EVIDENCE_GASKET_OUTSIDE", "freeair_evidence_cause", "Head or valve-plate gasket leaks to outside.", FREEAIR_EVIDENCE_GASKET_OUTSIDE},
+    {"FREEAIR_EVIDENCE_PISTON_RINGS", "freeair_evidence_cause", "Piston rings or bores worn.", FREEAIR_EVIDENCE_PISTON_RINGS},
+    {"FREEAIR_EVIDENCE_INTERSTAGE_LEAK", "freeair_evidence_cause", "Leak between the stages.", FREEAIR_EVIDENCE_INTERSTAGE_LEAK},
+    {"FREEAIR_EVIDENCE_INTERCOOLER_FOULED", "freeair_evidence_cause", "Intercooler dirty, or its fan or shroud gone.", FREEAIR_EVIDENCE_INTERCOOLER_FOULED},
+    {"FREEAIR_EVIDENCE_RELIEF_WEAK", "freeair_evidence_cause", "Interstage relief valve opens early or leaks.", FREEAIR_EVIDENCE_RELIEF_WEAK},
+    {"FREEAIR_EVIDENCE_UNLOADER_LEAK", "freeair_evidence_cause", "Unloader passes while the machine is loaded.", FREEAIR_EVIDENCE_UNLOADER_LEAK},
+    {"FREEAIR_EVIDENCE_CHECK_VALVE", "freeair_evidence_cause", "Receiver check valve leaks back.", FREEAIR_EVIDENCE_CHECK_VALVE},
+    {"FREEAIR_EVIDENCE_DOWNSTREAM", "freeair_evidence_cause", "Leak, open drain or demand behind the pump.", FREEAIR_EVIDENCE_DOWNSTREAM},
+    {"FREEAIR_EVIDENCE_RECEIVER_WATER", "freeair_evidence_cause", "Water fills part of the receiver.", FREEAIR_EVIDENCE_RECEIVER_WATER},
+    {"FREEAIR_EVIDENCE_BELT_SLIP", "freeair_evidence_cause", "Belt slips.", FREEAIR_EVIDENCE_BELT_SLIP},
+    {"FREEAIR_EVIDENCE_WRONG_PULLEY", "freeair_evidence_cause", "Wrong pulley: pump turns slow without slip.", FREEAIR_EVIDENCE_WRONG_PULLEY},
+    {"FREEAIR_EVIDENCE_LOW_VOLTAGE", "freeair_evidence_cause", "Low supply voltage at the motor.", FREEAIR_EVIDENCE_LOW_VOLTAGE},
+    {"FREEAIR_EVIDENCE_RUN_CAPACITOR", "freeair_evidence_cause", "Run capacitor weak.", FREEAIR_EVIDENCE_RUN_CAPACITOR},
+    {"FREEAIR_EVIDENCE_START_CAPACITOR", "freeair_evidence_cause", "Start capacitor or its switch failed.", FREEAIR_EVIDENCE_START_CAPACITOR},
+    {"FREEAIR_EVIDENCE_MOTOR", "freeair_evidence_cause", "Motor itself slow or weak.", FREEAIR_EVIDENCE_MOTOR},
+    {"FREEAIR_EVIDENCE_GAUGE_OR_SWITCH", "freeair_evidence_cause", "Pressure gauge or pressure switch off.", FREEAIR_EVIDENCE_GAUGE_OR_SWITCH},
+    {"FREEAIR_EVIDENCE_OBSERVATION_NONE", "freeair_evidence_observation", "No observation.", FREEAIR_EVIDENCE_OBSERVATION_NONE},
+    {"FREEAIR_EVIDENCE_BLOW_BACK_AT_INLET", "freeair_evidence_observation", "Air pulses back out of the intake.", FREEAIR_EVIDENCE_BLOW_BACK_AT_INLET},
+    {"FREEAIR_EVIDENCE_CHIRPING_AT_HEADS", "freeair_evidence_observation", "Chirping or clatter at the heads.", FREEAIR_EVIDENCE_CHIRPING_AT_HEADS},
+    {"FREEAIR_EVIDENCE_INTERSTAGE_RELIEF_POPS", "freeair_evidence_observation", "Interstage relief valve lifts.", FREEAIR_EVIDENCE_INTERSTAGE_RELIEF_POPS},
+    {"FREEAIR_EVIDENCE_LP_HEAD_HOT", "freeair_evidence_observation", "LP head hotter than usual.", FREEAIR_EVIDENCE_LP_HEAD_HOT},
+    {"FREEAIR_EVIDENCE_HP_HEAD_HOT", "freeair_evidence_observation", "HP head hotter than usual.", FREEAIR_EVIDENCE_HP_HEAD_HOT},
+    {"FREEAIR_EVIDENCE_HOT_BETWEEN_BORES", "freeair_evidence_observation", "Head hottest between the bores.", FREEAIR_EVIDENCE_HOT_BETWEEN_BORES},
+    {"FREEAIR_EVIDENCE_AIR_AT_HEAD_JOINT", "freeair_evidence_observation", "Air escapes at a head joint.", FREEAIR_EVIDENCE_AIR_AT_HEAD_JOINT},
+    {"FREEAIR_EVIDENCE_BREATHER_BLOWS", "freeair_evidence_observation", "Crankcase breather blows strongly.", FREEAIR_EVIDENCE_BREATHER_BLOWS},
+    {"FREEAIR_EVIDENCE_OIL_IN_DRAIN", "freeair_evidence_observation", "Oily water or oil at the drain.", FREEAIR_EVIDENCE_OIL_IN_DRAIN},
+    {"FREEAIR_EVIDENCE_OIL_USE_HIGH", "freeair_evidence_observation", "Pump uses oil.", FREEAIR_EVIDENCE_OIL_USE_HIGH},
+    {"FREEAIR_EVIDENCE_BELT_DUST", "freeair_evidence_observation", "Black dust at the belt guard.", FREEAIR_EVIDENCE_BELT_DUST},
+    {"FREEAIR_EVIDENCE_BELT_SQUEALS", "freeair_evidence_observation", "Belt squeals, at start above all.", FREEAIR_EVIDENCE_BELT_SQUEALS},
+    {"FREEAIR_EVIDENCE_BELT_GLAZED", "freeair_evidence_observation", "Belt glazed, cracked or frayed.", FREEAIR_EVIDENCE_BELT_GLAZED},
+    {"FREEAIR_EVIDENCE_BELT_LOOSE", "freeair_evidence_observation", "Belt loose.", FREEAIR_EVIDENCE_BELT_LOOSE},
+    {"FREEAIR_EVIDENCE_DRIVE_CHANGED", "freeair_evidence_observation", "Motor, pulley or flywheel changed lately.", FREEAIR_EVIDENCE_DRIVE_CHANGED},
+    {"FREEAIR_EVIDENCE_PUMP_SOUNDS_SLOW", "freeair_evidence_observation", "Pump turns slow by ear or eye.", FREEAIR_EVIDENCE_PUMP_SOUNDS_SLOW},
+    {"FREEAIR_EVIDENCE_HUMS_AT_START", "freeair_evidence_observation", "Motor hums or comes up slowly.", FREEAIR_EVIDENCE_HUMS_AT_START},
+    {"FREEAIR_EVIDENCE_BREAKER_TRIPS", "freeair_evidence_observation", "Breaker or overload trips.", FREEAIR_EVIDENCE_BREAKER_TRIPS},
+    {"FREEAIR_EVIDENCE_CAPACITOR_BULGED", "freeair_evidence_observation", "Capacitor bulged, cracked or leaking.", FREEAIR_EVIDENCE_CAPACITOR_BULGED},
+    {"FREEAIR_EVIDENCE_LIGHTS_DIM", "freeair_evidence_observation", "Lights dim at start, or the lead is long or thin.", FREEAIR_EVIDENCE_LIGHTS_DIM},
+    {"FREEAIR_EVIDENCE_HISS_AT_SWITCH", "freeair_evidence_observation", "Hiss at switch or unloader while loaded.", FREEAIR_EVIDENCE_HISS_AT_SWITCH},
+    {"FREEAIR_EVIDENCE_BETTER_UNLOADER_BLOCKED", "freeair_evidence_observation", "Right with the unloader line blocked off.", FREEAIR_EVIDENCE_BETTER_UNLOADER_BLOCKED},
+    {"FREEAIR_EVIDENCE_UNLOADER_BLOWS_STOPPED", "freeair_evidence_observation", "Unloader goes on blowing after the stop.", FREEAIR_EVIDENCE_UNLOADER_BLOWS_STOPPED},
+    {"FREEAIR_EVIDENCE_HARD_RESTART", "freeair_evidence_observation", "Restarts hard while there is pressure.", FREEAIR_EVIDENCE_HARD_RESTART},
+    {"FREEAIR_EVIDENCE_FALLS_WHEN_STOPPED", "freeair_evidence_observation", "Pressure falls, stopped and isolated.", FREEAIR_EVIDENCE_FALLS_WHEN_STOPPED},
+    {"FREEAIR_EVIDENCE_DRAIN_PASSES", "freeair_evidence_observation", "Drain passes air.", FREEAIR_EVIDENCE_DRAIN_PASSES},
+    {"FREEAIR_EVIDENCE_LEAKS_HEARD", "freeair_evidence_observation", "Leaks heard in the system.", FREEAIR_EVIDENCE_LEAKS_HEARD},
+    {"FREEAIR_EVIDENCE_DEMAND_ADDED", "freeair_evidence_observation", "Tools or machines added, or used more.", FREEAIR_EVIDENCE_DEMAND_ADDED},
+    {"FREEAIR_EVIDENCE_FINE_WHEN_ISOLATED", "freeair_evidence_observation", "Pumps up in its usual time with the service valve closed.", FREEAIR_EVIDENCE_FINE_WHEN_ISOLATED},
+    {"FREEAIR_EVIDENCE_RUNS_AT_NIGHT", "freeair_evidence_observation", "Runs often when nobody uses air.", FREEAIR_EVIDENCE_RUNS_AT_NIGHT},
+    {"FREEAIR_EVIDENCE_SYSTEM_STARVES", "freeair_evidence_observation", "Machine reaches cut-out, yet users run short.", FREEAIR_EVIDENCE_SYSTEM_STARVES},
+    {"FREEAIR_EVIDENCE_FILTER_DIRTY", "freeair_evidence_observation", "Filter element dirty.", FREEAIR_EVIDENCE_FILTER_DIRTY},
+    {"FREEAIR_EVIDENCE_BETTER_FILTER_OUT", "freeair_evidence_observation", "Faster with the filter element out.", FREEAIR_EVIDENCE_BETTER_FILTER_OUT},
+    {"FREEAIR_EVIDENCE_INTERSTAGE_BUBBLES", "freeair_evidence_observation", "Soap bubbles at interstage joints or cooler.", FREEAIR_EVIDENCE_INTERSTAGE_BUBBLES},
+    {"FREEAIR_EVIDENCE_INTERCOOLER_DIRTY", "freeair_evidence_observation", "Cooler fins blocked, fan or shroud damaged.", FREEAIR_EVIDENCE_INTERCOOLER_DIRTY},
+    {"FREEAIR_EVIDENCE_RELIEF_POPS_EARLY", "freeair_evidence_observation", "Interstage relief lifts below its setting.", FREEAIR_EVIDENCE_RELIEF_POPS_EARLY},
+    {"FREEAIR_EVIDENCE_WATER_DRAINED", "freeair_evidence_observation", "Much water came out of the receiver.", FREEAIR_EVIDENCE_WATER_DRAINED},
+    {"FREEAIR_EVIDENCE_SHORT_CYCLES", "freeair_evidence_observation", "Pumps up fast and cycles often.", FREEAIR_EVIDENCE_SHORT_CYCLES},
+    {"FREEAIR_EVIDENCE_NEVER_REACHES_CUTOUT", "freeair_evidence_observation", "Never reaches cut-out.", FREEAIR_EVIDENCE_NEVER_REACHES_CUTOUT},
+    {"FREEAIR_EVIDENCE_STOPS_AT_WRONG_PRESSURE", "freeair_evidence_observation", "Stops off its setting by a second gauge.", FREEAIR_EVIDENCE_STOPS_AT_WRONG_PRESSURE},
+    {"FREEAIR_EVIDENCE_SLOWER_NEAR_CUTOUT", "freeair_evidence_observation", "Slow at high pressure more than at low.", FREEAIR_EVIDENCE_SLOWER_NEAR_CUTOUT},
+    {"FREEAIR_EVIDENCE_CAME_SUDDENLY", "freeair_evidence_observation", "Came from one day to the next.", FREEAIR_EVIDENCE_CAME_SUDDENLY},
+    {"FREEAIR_EVIDENCE_HEADS_OPENED_LATELY", "freeair_evidence_observation", "Heads were opened lately.", FREEAIR_EVIDENCE_HEADS_OPENED_LATELY},
+    {"FREEAIR_EVIDENCE_LP_VALVES_BAD", "freeair_evidence_observation", "Head off: LP reeds or seats damaged.", FREEAIR_EVIDENCE_LP_VALVES_BAD},
+    {"FREEAIR_EVIDENCE_HP_VALVES_BAD", "freeair_evidence_observation", "Head off: HP reeds or seats damaged.", FREEAIR_EVIDENCE_HP_VALVES_BAD},
+    {"FREEAIR_EVIDENCE_GASKET_BURNT", "freeair_evidence_observation", "Head off: gasket burnt through.", FREEAIR_EVIDENCE_GASKET_BURNT},
+    {"FREEAIR_EVIDENCE_CHECK_NONE", "freeair_evidence_check", "No check.", FREEAIR_EVIDENCE_CHECK_NONE},
+    {"FREEAIR_EVIDENCE_ASK", "freeair_evidence_check", "Ask what changed and since when.", FREEAIR_EVIDENCE_ASK},
+    {"FREEAIR_EVIDENCE_LISTEN_AT_INLET", "freeair_evidence_check", "Hand and ear at the intake.", FREEAIR_EVIDENCE_LISTEN_AT_INLET},
+    {"FREEAIR_EVIDENCE_LISTEN_AT_HEADS", "freeair_evidence_check", "Listen at heads, joints and relief valve.", FREEAIR_EVIDENCE_LISTEN_AT_HEADS},
+    {"FREEAIR_EVIDENCE_LOOK_AT_DRIVE", "freeair_evidence_check", "Look and listen at the drive, guard on.", FREEAIR_EVIDENCE_LOOK_AT_DRIVE},
+    {"FREEAIR_EVIDENCE_LOOK_AT_OIL", "freeair_evidence_check", "Oil level, breather, drain.", FREEAIR_EVIDENCE_LOOK_AT_OIL},
+    {"FREEAIR_EVIDENCE_WALK_THE_SYSTEM", "freeair_evidence_check", "Walk the pipework, drains and hoses.", FREEAIR_EVIDENCE_WALK_THE_SYSTEM},
+    {"FREEAIR_EVIDENCE_SECOND_GAUGE", "freeair_evidence_check", "Compare gauge and switch with a second gauge.", FREEAIR_EVIDENCE_SECOND_GAUGE},
+    {"FREEAIR_EVIDENCE_PUMP_UP_TEST", "freeair_evidence_check", "Time the pump-up with the service valve closed.", FREEAIR_EVIDENCE_PUMP_UP_TEST},
+    {"FREEAIR_EVIDENCE_STOP_AND_WATCH", "freeair_evidence_check", "Stop, close the service valve, watch the gauge.", FREEAIR_EVIDENCE_STOP_AND_WATCH},
+    {"FREEAIR_EVIDENCE_LEAK_DOWN_OPEN", "freeair_evidence_check", "Leak-down with the system open, no use.", FREEAIR_EVIDENCE_LEAK_DOWN_OPEN},
+    {"FREEAIR_EVIDENCE_INTERSTAGE_GAUGE", "freeair_evidence_check", "Read the interstage pressure.", FREEAIR_EVIDENCE_INTERSTAGE_GAUGE},
+    {"FREEAIR_EVIDENCE_TEMPERATURES", "freeair_evidence_check", "Discharge, head and cooler temperatures.", FREEAIR_EVIDENCE_TEMPERATURES},
+    {"FREEAIR_EVIDENCE_TACHOMETER", "freeair_evidence_check", "Motor and pump speed by tachometer.", FREEAIR_EVIDENCE_TACHOMETER},
+    {"FREEAIR_EVIDENCE_FILTER_OUT", "freeair_evidence_check", "One pump-up with the filter element out.", FREEAIR_EVIDENCE_FILTER_OUT},
+    {"FREEAIR_EVIDENCE_SOAP_INTERSTAGE", "freeair_evidence_check", "Soap on interstage joints, cooler and heads.", FREEAIR_EVIDENCE_SOAP_INTERSTAGE},
+    {"FREEAIR_EVIDENCE_BLOCK_UNLOADER", "freeair_evidence_check", "One pump-up with the unloader line blocked off.", FREEAIR_EVIDENCE_BLOCK_UNLOADER},
+    {"FREEAIR_EVIDENCE_INSPECT_BELT", "freeair_evidence_check", "Inspect belt, tension and pulleys, locked out.", FREEAIR_EVIDENCE_INSPECT_BELT},
+    {"FREEAIR_EVIDENCE_MEASURE_SUPPLY", "freeair_evidence_check", "Volts, amperes and watts at the motor.", FREEAIR_EVIDENCE_MEASURE_SUPPLY},
+    {"FREEAIR_EVIDENCE_MEASURE_CAPACITORS", "freeair_evidence_check", "Inspect and measure the capacitors, discharged.", FREEAIR_EVIDENCE_MEASURE_CAPACITORS},
+    {"FREEAIR_EVIDENCE_WATCH_A_START", "freeair_evidence_check", "Watch a start against pressure.", FREEAIR_EVIDENCE_WATCH_A_START},
+    {"FREEAIR_EVIDENCE_LOG_A_DAY", "freeair_evidence_check", "Log the pressure over a day and night.", FREEAIR_EVIDENCE_LOG_A_DAY},
+    {"FREEAIR_EVIDENCE_DRAIN_RECEIVER", "freeair_evidence_check", "Drain the receiver and measure the water.", FREEAIR_EVIDENCE_DRAIN_RECEIVER},
+    {"FREEAIR_EVIDENCE_HEADS_OFF", "freeair_evidence_check", "Heads off: valves, plates and gaskets.", FREEAIR_EVIDENCE_HEADS_OFF},
+    {"FREEAIR_EVIDENCE_READ_SITE", "freeair_evidence_check", "Thermometer and barometer.", FREEAIR_EVIDENCE_READ_SITE},
+    {"FREEAIR_EVIDENCE_READING_NONE", "freeair_evidence_reading", "No reading.", FREEAIR_EVIDENCE_READING_NONE},
+    {"FREEAIR_EVIDENCE_DELIVERY", "freeair_evidence_reading", "Free air delivery from a pump-up test.", FREEAIR_EVIDENCE_DELIVERY},
+    {"FREEAIR_EVIDENCE_TIME_FROM_EMPTY", "freeair_evidence_reading", "Time from empty to cut-out.", FREEAIR_EVIDENCE_TIME_FROM_EMPTY},
+    {"FREEAIR_EVIDENCE_TIME_FROM_CUTIN", "freeair_evidence_reading", "Time from cut-in to cut-out.", FREEAIR_EVIDENCE_TIME_FROM_CUTIN},
+    {"FREEAIR_EVIDENCE_LEVEL_OFF", "freeair_evidence_reading", "Pressure at which it levels off.", FREEAIR_EVIDENCE_LEVEL_OFF},
+    {"FREEAIR_EVIDENCE_INTERSTAGE", "freeair_evidence_reading", "Interstage pressure.", FREEAIR_EVIDENCE_INTERSTAGE},
+    {"FREEAIR_EVIDENCE_LP_DISCHARGE", "freeair_evidence_reading", "LP discharge temperature.", FREEAIR_EVIDENCE_LP_DISCHARGE},
+    {"FREEAIR_EVIDENCE_HP_DISCHARGE", "freeair_evidence_reading", "HP discharge temperature.", FREEAIR_EVIDENCE_HP_DISCHARGE},
+    {"FREEAIR_EVIDENCE_INTERCOOLER_OUTLET", "freeair_evidence_reading", "Intercooler outlet temperature.", FREEAIR_EVIDENCE_INTERCOOLER_OUTLET},
+    {"FREEAIR_EVIDENCE_MOTOR_SPEED", "freeair_evidence_reading", "Motor speed.", FREEAIR_EVIDENCE_MOTOR_SPEED},
+    {"FREEAIR_EVIDENCE_PUMP_SPEED", "freeair_evidence_reading", "Pump speed.", FREEAIR_EVIDENCE_PUMP_SPEED},
+    {"FREEAIR_EVIDENCE_SUPPLY_RUNNING", "freeair_evidence_reading", "Voltage at the running motor.", FREEAIR_EVIDENCE_SUPPLY_RUNNING},
+    {"FREEAIR_EVIDENCE_SUPPLY_STARTING", "freeair_evidence_reading", "Voltage at the starting motor.", FREEAIR_EVIDENCE_SUPPLY_STARTING},
+    {"FREEAIR_EVIDENCE_MOTOR_CURRENT", "freeair_evidence_reading", "Motor current.", FREEAIR_EVIDENCE_MOTOR_CURRENT},
+    {"FREEAIR_EVIDENCE_POWER", "freeair_evidence_reading", "Electrical power.", FREEAIR_EVIDENCE_POWER},
+    {"FREEAIR_EVIDENCE_RUN_CAPACITANCE", "freeair_evidence_reading", "Capacitance of the run capacitor.", FREEAIR_EVIDENCE_RUN_CAPACITANCE},
+    {"FREEAIR_EVIDENCE_START_CAPACITANCE", "freeair_evidence_reading", "Capacitance of the start capacitor.", FREEAIR_EVIDENCE_START_CAPACITANCE},
+    {"FREEAIR_EVIDENCE_LEAK_ISOLATED", "freeair_evidence_reading", "Leak with the service valve closed.", FREEAIR_EVIDENCE_LEAK_ISOLATED},
+    {"FREEAIR_EVIDENCE_LEAK_OPEN", "freeair_evidence_reading", "Leak with the system open.", FREEAIR_EVIDENCE_LEAK_OPEN},
+    {"FREEAIR_EVIDENCE_GAUGE_DIFFERENCE", "freeair_evidence_reading", "Machine's gauge less a second gauge.", FREEAIR_EVIDENCE_GAUGE_DIFFERENCE},
+    {"FREEAIR_EVIDENCE_CUTOUT", "freeair_evidence_reading", "Pressure at which it cuts out.", FREEAIR_EVIDENCE_CUTOUT},
+    {"FREEAIR_EVIDENCE_RELIEF_OPENING", "freeair_evidence_reading", "Pressure at which the interstage relief opens.", FREEAIR_EVIDENCE_RELIEF_OPENING},
+    {"FREEAIR_EVIDENCE_FILTER_DROP", "freeair_evidence_reading", "Pressure drop of the intake filter.", FREEAIR_EVIDENCE_FILTER_DROP},
+    {"FREEAIR_EVIDENCE_BELT_DEFLECTION", "freeair_evidence_reading", "Belt deflection under the stated force.", FREEAIR_EVIDENCE_BELT_DEFLECTION},
+    {"FREEAIR_EVIDENCE_WATER", "freeair_evidence_reading", "Water drained from the receiver.", FREEAIR_EVIDENCE_WATER},
+    {"FREEAIR_EVIDENCE_DUTY", "freeair_evidence_reading", "Share of time loaded.", FREEAIR_EVIDENCE_DUTY},
+    {"FREEAIR_EVIDENCE_AMBIENT", "freeair_evidence_reading", "Ambient temperature.", FREEAIR_EVIDENCE_AMBIENT},
+    {"FREEAIR_EVIDENCE_BAROMETER", "freeair_evidence_reading", "Barometric pressure.", FREEAIR_EVIDENCE_BAROMETER},
+    {"FREEAIR_LIKELIHOOD_UNLISTED", "freeair_likelihood_basis", "The pair is not in the table: the cause does not touch it.", FREEAIR_LIKELIHOOD_UNLISTED},
+    {"FREEAIR_LIKELIHOOD_PRACTICE", "freeair_likelihood_basis", "A signature of the trade.", FREEAIR_LIKELIHOOD_PRACTICE},
+    {"FREEAIR_LIKELIHOOD_DERIVED", "freeair_likelihood_basis", "Derived from how the machine works.", FREEAIR_LIKELIHOOD_DERIVED},
+    {"FREEAIR_LIKELIHOOD_NO_SCALE", "freeair_likelihood_scale", "The reading has no deviation: the level-off pressure.", FREEAIR_LIKELIHOOD_NO_SCALE},
+    {"FREEAIR_LIKELIHOOD_LOG", "freeair_likelihood_scale", "ln(found / expected).", FREEAIR_LIKELIHOOD_LOG},
+    {"FREEAIR_LIKELIHOOD_DIFFERENCE", "freeair_likelihood_scale", "found - expected, in kelvin.", FREEAIR_LIKELIHOOD_DIFFERENCE},
+    {"FREEAIR_LIKELIHOOD_SHARE", "freeair_likelihood_scale", "(found - expected) / reference.", FREEAIR_LIKELIHOOD_SHARE},
+    {"FREEAIR_DIAGNOSIS_HEAD_UNKNOWN", "freeair_diagnosis_head", "Not said.", FREEAIR_DIAGNOSIS_HEAD_UNKNOWN},
+    {"FREEAIR_DIAGNOSIS_HEAD_SEPARATE", "freeair_diagnosis_head", "A head for each cylinder, as in a V.", FREEAIR_DIAGNOSIS_HEAD_SEPARATE},
+    {"FREEAIR_DIAGNOSIS_HEAD_SHARED", "freeair_diagnosis_head", "Cylinders side by side under one head and gasket.", FREEAIR_DIAGNOSIS_HEAD_SHARED},
+    {"FREEAIR_DIAGNOSIS_DRIVE_UNKNOWN", "freeair_diagnosis_drive", "Not said.", FREEAIR_DIAGNOSIS_DRIVE_UNKNOWN},
+    {"FREEAIR_DIAGNOSIS_DRIVE_BELT", "freeair_diagnosis_drive", "By belt.", FREEAIR_DIAGNOSIS_DRIVE_BELT},
+    {"FREEAIR_DIAGNOSIS_DRIVE_DIRECT", "freeair_diagnosis_drive", "By coupling or flange.", FREEAIR_DIAGNOSIS_DRIVE_DIRECT},
+    {"FREEAIR_DIAGNOSIS_SUPPLY_UNKNOWN", "freeair_diagnosis_supply", "Not said.", FREEAIR_DIAGNOSIS_SUPPLY_UNKNOWN},
+    {"FREEAIR_DIAGNOSIS_SINGLE_PHASE", "freeair_diagnosis_supply", "Single-phase motor with capacitors.", FREEAIR_DIAGNOSIS_SINGLE_PHASE},
+    {"FREEAIR_DIAGNOSIS_THREE_PHASE", "freeair_diagnosis_supply", "Three-phase motor.", FREEAIR_DIAGNOSIS_THREE_PHASE},
+    {"FREEAIR_DIAGNOSIS_ENGINE", "freeair_diagnosis_supply", "Engine.", FREEAIR_DIAGNOSIS_ENGINE},
+    {"FREEAIR_DIAGNOSIS_NOT_USED", "freeair_diagnosis_use", "An expected value, or what a share is of, is missing.", FREEAIR_DIAGNOSIS_NOT_USED},
+    {"FREEAIR_DIAGNOSIS_USED", "freeair_diagnosis_use", "Used, and in keeping with the rest.", FREEAIR_DIAGNOSIS_USED},
+    {"FREEAIR_DIAGNOSIS_CONTRADICTS", "freeair_diagnosis_use", "Used, but it contradicts the rest.", FREEAIR_DIAGNOSIS_CONTRADICTS},
+    {"FREEAIR_DIAGNOSIS_NOT_APPLICABLE", "freeair_diagnosis_use", "The machine described has no such thing.", FREEAIR_DIAGNOSIS_NOT_APPLICABLE},
     {"FREEAIR_TYPE_DOUBLE", "freeair_type", "double", FREEAIR_TYPE_DOUBLE},
     {"FREEAIR_TYPE_INT32", "freeair_type", "int32_t", FREEAIR_TYPE_INT32},
     {"FREEAIR_TYPE_UINT32", "freeair_type", "uint32_t", FREEAIR_TYPE_UINT32},
@@ -8475,6 +9552,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {22, 19, 21, 18, 23, 20, 88, 89, 91, 87, 86, 83, 92, 90, 93, 84, 85, 188, 186, 187, 185, 184, 183, 64, 57, 62, 65, 58, 60, 68, 70, 71, 69, 67, 63, 66, 59, 61, 119, 117, 120, 116, 118, 115, 132, 133, 127, 134, 129, 128, 131, 130, 125, 124, 126, 114, 108, 113, 109, 110, 112, 111, 164, 162, 163, 160, 161, 158, 165, 159, 230, 233, 234, 229, 235, 232, 231, 241, 240, 212, 216, 215, 211, 218, 217, 219, 209, 210, 213, 214, 223, 224, 221, 220, 222, 172, 166, 171, 173, 168, 167, 170, 169, 238, 239, 97, 95, 94, 99, 100, 102, 101, 96, 98, 227, 228, 225, 226, 202, 208, 203, 200, 205, 204, 206, 201, 207, 199, 236, 237, 49, 47, 46, 38, 44, 41, 48, 39, 42, 40, 37, 45, 43, 154, 152, 150, 149, 146, 147, 151, 155, 153, 148, 51, 52, 50, 54, 55, 56, 53, 103, 106, 107, 104, 105, 136, 138, 135, 137, 140, 141, 139, 145, 143, 142, 144, 245, 244, 242, 243, 74, 75, 79, 78, 77, 81, 72, 73, 76, 80, 82, 246, 176, 180, 181, 179, 177, 178, 174, 175, 182, 7, 9, 8, 11, 10, 13, 12, 14, 15, 157, 156, 121, 122, 123, 27, 25, 30, 24, 29, 28, 26, 32, 34, 33, 36, 35, 31, 5, 3, 4, 2, 6, 0, 1, 17, 16, 196, 197, 198, 193, 194, 189, 192, 190, 191, 195};
+const uint16_t freeair__functions_by_name[] = {22, 19, 21, 18, 23, 20, 88, 89, 91, 87, 86, 83, 92, 90, 93, 84, 85, 188, 186, 187, 185, 184, 183, 64, 57, 62, 65, 58, 60, 68, 70, 71, 69, 67, 63, 66, 59, 61, 119, 117, 120, 116, 118, 115, 132, 133, 127, 134, 129, 128, 131, 130, 125, 124, 126, 114, 108, 113, 109, 110, 112, 111, 164, 162, 163, 160, 161, 158, 165, 159, 230, 233, 234, 229, 235, 232, 231, 241, 240, 212, 216, 215, 211, 218, 217, 219, 209, 210, 213, 214, 223, 224, 221, 220, 222, 266, 263, 264, 265, 267, 261, 262, 247, 249, 248, 172, 166, 171, 173, 168, 167, 170, 169, 238, 239, 97, 95, 94, 99, 100, 102, 101, 96, 98, 227, 228, 225, 226, 202, 208, 203, 200, 205, 204, 206, 201, 207, 199, 258, 255, 257, 260, 256, 252, 250, 253, 251, 254, 259, 236, 237, 49, 47, 46, 38, 44, 41, 48, 39, 42, 40, 37, 45, 43, 154, 152, 150, 149, 146, 147, 151, 155, 153, 148, 51, 52, 50, 54, 55, 56, 53, 103, 106, 107, 104, 105, 136, 138, 135, 137, 140, 141, 139, 145, 143, 142, 144, 245, 244, 242, 243, 74, 75, 79, 78, 77, 81, 72, 73, 76, 80, 82, 246, 176, 180, 181, 179, 177, 178, 174, 175, 182, 7, 9, 8, 11, 10, 13, 12, 14, 15, 157, 156, 121, 122, 123, 27, 25, 30, 24, 29, 28, 26, 32, 34, 33, 36, 35, 31, 5, 3, 4, 2, 6, 0, 1, 17, 16, 196, 197, 198, 193, 194, 189, 192, 190, 191, 195};
 
-const uint16_t freeair__constants_by_name[] = {69, 70, 67, 68, 71, 72, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 88, 86, 87, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 89, 102, 103, 95, 96, 97, 98, 99, 100, 101, 92, 93, 94, 90, 91, 125, 121, 123, 122, 112, 130, 111, 114, 116, 110, 107, 118, 117, 127, 109, 113, 115, 108, 106, 129, 126, 124, 119, 128, 120, 73, 74, 105, 104, 44, 45, 46, 47, 48, 49, 50, 51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 79, 82, 78, 75, 77, 80, 81, 76, 0, 147, 149, 148, 146, 150, 132, 133, 131, 136, 137, 139, 134, 135, 138, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 85, 84, 83, 140, 141, 143, 145, 144, 142, 41, 43, 42, 1, 3, 5, 2, 4};
+const uint16_t freeair__constants_by_name[] = {69, 70, 67, 68, 71, 72, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 88, 86, 87, 291, 283, 284, 282, 288, 280, 281, 279, 292, 289, 286, 285, 287, 290, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 179, 270, 220, 271, 267, 183, 185, 186, 165, 184, 205, 194, 235, 173, 190, 180, 214, 191, 147, 219, 162, 174, 264, 245, 200, 163, 198, 241, 187, 269, 197, 204, 266, 233, 201, 155, 218, 156, 263, 171, 196, 242, 215, 148, 193, 178, 251, 154, 177, 153, 217, 189, 236, 150, 207, 159, 252, 249, 206, 230, 158, 175, 140, 143, 141, 142, 199, 229, 261, 262, 248, 192, 222, 221, 240, 223, 224, 167, 250, 152, 176, 151, 216, 238, 237, 170, 257, 253, 211, 146, 144, 172, 181, 182, 149, 157, 258, 188, 254, 227, 244, 243, 164, 265, 208, 160, 202, 259, 168, 226, 210, 213, 234, 260, 169, 212, 228, 255, 256, 203, 232, 231, 247, 246, 195, 161, 225, 239, 268, 209, 166, 145, 89, 102, 103, 95, 96, 97, 98, 99, 100, 101, 92, 93, 94, 90, 91, 125, 121, 123, 122, 112, 130, 111, 114, 116, 110, 107, 118, 117, 127, 109, 113, 115, 108, 106, 129, 126, 124, 119, 128, 120, 73, 74, 274, 277, 276, 275, 273, 278, 272, 105, 104, 44, 45, 46, 47, 48, 49, 50, 51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 79, 82, 78, 75, 77, 80, 81, 76, 0, 300, 302, 301, 299, 303, 132, 133, 131, 136, 137, 139, 134, 135, 138, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 85, 84, 83, 293, 294, 296, 298, 297, 295, 41, 43, 42, 1, 3, 5, 2, 4};

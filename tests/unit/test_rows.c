@@ -221,17 +221,20 @@ START_TEST(call_equals_map)
 }
 END_TEST
 
-/* Every function has a row from outside this project, and one for each error it documents. */
+/* Every function has a row from outside this project, and one for each error it documents. Where the source is
+ * common practice or a definition there is no outside: a row of practice or an identity will do. */
 START_TEST(coverage)
 {
   size_t missing = 0;
   for (size_t i = 0; i < freeair_function_count(); i++) {
     const freeair_function *f = freeair_function_at(i);
     const char *name = freeair_function_name(f);
+    const char *source = freeair_function_source(f);
     int outside = 0;
+    const int within = strcmp(source, "common practice") == 0 || strcmp(source, "definition") == 0;
     for (size_t k = 0; k < all.n; k++)
       outside |= strcmp(all.row[k].cell[ROW_FUNCTION], name) == 0 && status_of(all.row[k].cell[ROW_STATUS]) >= 0 &&
-                 (strcmp(all.row[k].cell[ROW_KIND], "published") == 0 ||
+                 (within || strcmp(all.row[k].cell[ROW_KIND], "published") == 0 ||
                   strcmp(all.row[k].cell[ROW_KIND], "independent") == 0);
     if (!outside) missing++, fprintf(stderr, "%s: no published or independent row\n", name);
     for (size_t s = 0; freeair_function_status_at(f, s) != 1000; s++) {

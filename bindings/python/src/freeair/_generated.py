@@ -148,6 +148,159 @@ RATING_BORE = 2
 RATING_CLEARANCE = 4
 RATING_VALVES = 8
 RATING_HEATING = 16
+EVIDENCE_KIND_CAUSE = 1
+EVIDENCE_KIND_OBSERVATION = 2
+EVIDENCE_KIND_READING = 3
+EVIDENCE_KIND_CHECK = 4
+EVIDENCE_NOT_CHECKED = 0
+EVIDENCE_YES = 1
+EVIDENCE_NO = 2
+EVIDENCE_CAUSE_NONE = 0
+EVIDENCE_HEALTHY = 1
+EVIDENCE_OTHER = 2
+EVIDENCE_INTAKE_FILTER = 3
+EVIDENCE_LP_SUCTION_VALVE = 4
+EVIDENCE_LP_DISCHARGE_VALVE = 5
+EVIDENCE_HP_SUCTION_VALVE = 6
+EVIDENCE_HP_DISCHARGE_VALVE = 7
+EVIDENCE_GASKET_BETWEEN = 8
+EVIDENCE_GASKET_OUTSIDE = 9
+EVIDENCE_PISTON_RINGS = 10
+EVIDENCE_INTERSTAGE_LEAK = 11
+EVIDENCE_INTERCOOLER_FOULED = 12
+EVIDENCE_RELIEF_WEAK = 13
+EVIDENCE_UNLOADER_LEAK = 14
+EVIDENCE_CHECK_VALVE = 15
+EVIDENCE_DOWNSTREAM = 16
+EVIDENCE_RECEIVER_WATER = 17
+EVIDENCE_BELT_SLIP = 18
+EVIDENCE_WRONG_PULLEY = 19
+EVIDENCE_LOW_VOLTAGE = 20
+EVIDENCE_RUN_CAPACITOR = 21
+EVIDENCE_START_CAPACITOR = 22
+EVIDENCE_MOTOR = 23
+EVIDENCE_GAUGE_OR_SWITCH = 24
+EVIDENCE_OBSERVATION_NONE = 0
+EVIDENCE_BLOW_BACK_AT_INLET = 1
+EVIDENCE_CHIRPING_AT_HEADS = 2
+EVIDENCE_INTERSTAGE_RELIEF_POPS = 3
+EVIDENCE_LP_HEAD_HOT = 4
+EVIDENCE_HP_HEAD_HOT = 5
+EVIDENCE_HOT_BETWEEN_BORES = 6
+EVIDENCE_AIR_AT_HEAD_JOINT = 7
+EVIDENCE_BREATHER_BLOWS = 8
+EVIDENCE_OIL_IN_DRAIN = 9
+EVIDENCE_OIL_USE_HIGH = 10
+EVIDENCE_BELT_DUST = 11
+EVIDENCE_BELT_SQUEALS = 12
+EVIDENCE_BELT_GLAZED = 13
+EVIDENCE_BELT_LOOSE = 14
+EVIDENCE_DRIVE_CHANGED = 15
+EVIDENCE_PUMP_SOUNDS_SLOW = 16
+EVIDENCE_HUMS_AT_START = 17
+EVIDENCE_BREAKER_TRIPS = 18
+EVIDENCE_CAPACITOR_BULGED = 19
+EVIDENCE_LIGHTS_DIM = 20
+EVIDENCE_HISS_AT_SWITCH = 21
+EVIDENCE_BETTER_UNLOADER_BLOCKED = 22
+EVIDENCE_UNLOADER_BLOWS_STOPPED = 23
+EVIDENCE_HARD_RESTART = 24
+EVIDENCE_FALLS_WHEN_STOPPED = 25
+EVIDENCE_DRAIN_PASSES = 26
+EVIDENCE_LEAKS_HEARD = 27
+EVIDENCE_DEMAND_ADDED = 28
+EVIDENCE_FINE_WHEN_ISOLATED = 29
+EVIDENCE_RUNS_AT_NIGHT = 30
+EVIDENCE_SYSTEM_STARVES = 31
+EVIDENCE_FILTER_DIRTY = 32
+EVIDENCE_BETTER_FILTER_OUT = 33
+EVIDENCE_INTERSTAGE_BUBBLES = 34
+EVIDENCE_INTERCOOLER_DIRTY = 35
+EVIDENCE_RELIEF_POPS_EARLY = 36
+EVIDENCE_WATER_DRAINED = 37
+EVIDENCE_SHORT_CYCLES = 38
+EVIDENCE_NEVER_REACHES_CUTOUT = 39
+EVIDENCE_STOPS_AT_WRONG_PRESSURE = 40
+EVIDENCE_SLOWER_NEAR_CUTOUT = 41
+EVIDENCE_CAME_SUDDENLY = 42
+EVIDENCE_HEADS_OPENED_LATELY = 43
+EVIDENCE_LP_VALVES_BAD = 44
+EVIDENCE_HP_VALVES_BAD = 45
+EVIDENCE_GASKET_BURNT = 46
+EVIDENCE_CHECK_NONE = 0
+EVIDENCE_ASK = 1
+EVIDENCE_LISTEN_AT_INLET = 2
+EVIDENCE_LISTEN_AT_HEADS = 3
+EVIDENCE_LOOK_AT_DRIVE = 4
+EVIDENCE_LOOK_AT_OIL = 5
+EVIDENCE_WALK_THE_SYSTEM = 6
+EVIDENCE_SECOND_GAUGE = 7
+EVIDENCE_PUMP_UP_TEST = 8
+EVIDENCE_STOP_AND_WATCH = 9
+EVIDENCE_LEAK_DOWN_OPEN = 10
+EVIDENCE_INTERSTAGE_GAUGE = 11
+EVIDENCE_TEMPERATURES = 12
+EVIDENCE_TACHOMETER = 13
+EVIDENCE_FILTER_OUT = 14
+EVIDENCE_SOAP_INTERSTAGE = 15
+EVIDENCE_BLOCK_UNLOADER = 16
+EVIDENCE_INSPECT_BELT = 17
+EVIDENCE_MEASURE_SUPPLY = 18
+EVIDENCE_MEASURE_CAPACITORS = 19
+EVIDENCE_WATCH_A_START = 20
+EVIDENCE_LOG_A_DAY = 21
+EVIDENCE_DRAIN_RECEIVER = 22
+EVIDENCE_HEADS_OFF = 23
+EVIDENCE_READ_SITE = 24
+EVIDENCE_READING_NONE = 0
+EVIDENCE_DELIVERY = 1
+EVIDENCE_TIME_FROM_EMPTY = 2
+EVIDENCE_TIME_FROM_CUTIN = 3
+EVIDENCE_LEVEL_OFF = 4
+EVIDENCE_INTERSTAGE = 5
+EVIDENCE_LP_DISCHARGE = 6
+EVIDENCE_HP_DISCHARGE = 7
+EVIDENCE_INTERCOOLER_OUTLET = 8
+EVIDENCE_MOTOR_SPEED = 9
+EVIDENCE_PUMP_SPEED = 10
+EVIDENCE_SUPPLY_RUNNING = 11
+EVIDENCE_SUPPLY_STARTING = 12
+EVIDENCE_MOTOR_CURRENT = 13
+EVIDENCE_POWER = 14
+EVIDENCE_RUN_CAPACITANCE = 15
+EVIDENCE_START_CAPACITANCE = 16
+EVIDENCE_LEAK_ISOLATED = 17
+EVIDENCE_LEAK_OPEN = 18
+EVIDENCE_GAUGE_DIFFERENCE = 19
+EVIDENCE_CUTOUT = 20
+EVIDENCE_RELIEF_OPENING = 21
+EVIDENCE_FILTER_DROP = 22
+EVIDENCE_BELT_DEFLECTION = 23
+EVIDENCE_WATER = 24
+EVIDENCE_DUTY = 25
+EVIDENCE_AMBIENT = 26
+EVIDENCE_BAROMETER = 27
+LIKELIHOOD_UNLISTED = 0
+LIKELIHOOD_PRACTICE = 1
+LIKELIHOOD_DERIVED = 2
+LIKELIHOOD_NO_SCALE = 0
+LIKELIHOOD_LOG = 1
+LIKELIHOOD_DIFFERENCE = 2
+LIKELIHOOD_SHARE = 3
+DIAGNOSIS_HEAD_UNKNOWN = 0
+DIAGNOSIS_HEAD_SEPARATE = 1
+DIAGNOSIS_HEAD_SHARED = 2
+DIAGNOSIS_DRIVE_UNKNOWN = 0
+DIAGNOSIS_DRIVE_BELT = 1
+DIAGNOSIS_DRIVE_DIRECT = 2
+DIAGNOSIS_SUPPLY_UNKNOWN = 0
+DIAGNOSIS_SINGLE_PHASE = 1
+DIAGNOSIS_THREE_PHASE = 2
+DIAGNOSIS_ENGINE = 3
+DIAGNOSIS_NOT_USED = 0
+DIAGNOSIS_USED = 1
+DIAGNOSIS_CONTRADICTS = 2
+DIAGNOSIS_NOT_APPLICABLE = 3
 TYPE_DOUBLE = 1
 TYPE_INT32 = 2
 TYPE_UINT32 = 3
@@ -544,6 +697,228 @@ class PredictionResult(_runtime.Structure):
     __slots__ = ("_memory",)
 
 
+class EvidenceReadings(_runtime.Structure):
+    """Readings, or their expected values; each field u_x is the standard uncertainty of field x.
+
+    Fields:
+        delivery_m3_s: Free air delivery at the site's conditions from a pump-up test. [m3/s] Range
+            (0;1000]. Default: not taken.
+        u_delivery_m3_s: Its standard uncertainty. [m3/s] Range [0;1000]. Default: 3 % of it.
+        t_empty_to_cutout_s: Time from empty and cool to cut-out. [s] Range (0;1e7]. Default: not
+            taken.
+        u_t_empty_to_cutout_s: Its standard uncertainty. [s] Range [0;1e7]. Default: 2 % of it.
+        t_cutin_to_cutout_s: Time from cut-in to cut-out. [s] Range (0;1e7]. Default: not taken.
+        u_t_cutin_to_cutout_s: Its standard uncertainty. [s] Range [0;1e7]. Default: 3 % of it.
+        p_level_off_pa: Receiver pressure, absolute, at which it levels off below cut-out. [Pa]
+            Range (0;1e8]. Default: not taken.
+        u_p_level_off_pa: Its standard uncertainty. [Pa] Range [0;1e8]. Default: none is used.
+        p_interstage_pa: Interstage pressure, absolute, at one receiver pressure near cut-out. [Pa]
+            Range (0;1e8]. Default: not taken.
+        u_p_interstage_pa: Its standard uncertainty. [Pa] Range [0;1e8]. Default: 2 % of it.
+        t_lp_discharge_k: LP discharge temperature near cut-out. [K] Range (0;2000]. Default: not
+            taken.
+        u_t_lp_discharge_k: Its standard uncertainty. [K] Range [0;2000]. Default: 5.
+        t_hp_discharge_k: HP discharge temperature near cut-out. [K] Range (0;2000]. Default: not
+            taken.
+        u_t_hp_discharge_k: Its standard uncertainty. [K] Range [0;2000]. Default: 5.
+        t_intercooler_out_k: Intercooler outlet temperature near cut-out. [K] Range (0;2000].
+            Default: not taken.
+        u_t_intercooler_out_k: Its standard uncertainty. [K] Range [0;2000]. Default: 3.
+        motor_speed_rev_s: Motor speed near cut-out. [rev/s] Range (0;1000]. Default: not taken.
+        u_motor_speed_rev_s: Its standard uncertainty. [rev/s] Range [0;1000]. Default: 0.2 % of it.
+        pump_speed_rev_s: Pump speed near cut-out. [rev/s] Range (0;1000]. Default: not taken.
+        u_pump_speed_rev_s: Its standard uncertainty. [rev/s] Range [0;1000]. Default: 0.3 % of it.
+        supply_running_v: Voltage at the motor, running near cut-out. [V] Range (0;1e5]. Default:
+            not taken.
+        u_supply_running_v: Its standard uncertainty. [V] Range [0;1e5]. Default: 0.5 % of it.
+        supply_starting_v: Lowest voltage at the motor during a start. [V] Range (0;1e5]. Default:
+            not taken.
+        u_supply_starting_v: Its standard uncertainty. [V] Range [0;1e5]. Default: 2 % of it.
+        motor_current_a: Motor current near cut-out. [A] Range (0;1e5]. Default: not taken.
+        u_motor_current_a: Its standard uncertainty. [A] Range [0;1e5]. Default: 2 % of it.
+        power_w: Electrical power near cut-out. [W] Range (0;1e8]. Default: not taken.
+        u_power_w: Its standard uncertainty. [W] Range [0;1e8]. Default: 3 % of it.
+        run_capacitance_f: Capacitance of the run capacitor; expected: as printed. [F] Range (0;1].
+            Default: not taken.
+        u_run_capacitance_f: Its standard uncertainty. [F] Range [0;1]. Default: 1 % of it.
+        start_capacitance_f: Capacitance of the start capacitor; expected: as printed. [F] Range
+            (0;1]. Default: not taken.
+        u_start_capacitance_f: Its standard uncertainty. [F] Range [0;1]. Default: 2 % of it.
+        leak_isolated_m3_s: Leak as free air, stopped with the service valve closed. [m3/s] Range
+            [0;1000]. Default: not taken.
+        u_leak_isolated_m3_s: Its standard uncertainty. [m3/s] Range [0;1000]. Default: 0.5 % of
+            delivery.
+        leak_open_m3_s: Leak as free air, system open without use. [m3/s] Range [0;1000]. Default:
+            not taken.
+        u_leak_open_m3_s: Its standard uncertainty. [m3/s] Range [0;1000]. Default: 1 % of delivery.
+        gauge_difference_pa: Machine's gauge less a tested gauge near cut-out. [Pa] Range
+            [-1e7;1e7]. Default: not taken.
+        u_gauge_difference_pa: Its standard uncertainty. [Pa] Range [0;1e7]. Default: 0.5 % of cut-
+            out.
+        p_cutout_pa: Pressure, absolute, at which it cuts out by a tested gauge. [Pa] Range (0;1e8].
+            Default: not taken.
+        u_p_cutout_pa: Its standard uncertainty. [Pa] Range [0;1e8]. Default: 1 % of it.
+        p_relief_opening_pa: Pressure, absolute, at which the interstage relief begins to lift;
+            expected: its setting. [Pa] Range (0;1e8]. Default: not taken.
+        u_p_relief_opening_pa: Its standard uncertainty. [Pa] Range [0;1e8]. Default: 3 % of it.
+        filter_drop_pa: Pressure drop of the intake filter. [Pa] Range [0;1e6]. Default: not taken.
+        u_filter_drop_pa: Its standard uncertainty. [Pa] Range [0;1e6]. Default: 0.2 % of ambient.
+        belt_deflection_m: Belt deflection at mid span under the stated force. [m] Range (0;1].
+            Default: not taken.
+        u_belt_deflection_m: Its standard uncertainty. [m] Range [0;1]. Default: 15 % of it.
+        water_m3: Water drained from the receiver. [m3] Range [0;1e4]. Default: not taken.
+        u_water_m3: Its standard uncertainty. [m3] Range [0;1e4]. Default: 1 % of receiver.
+        duty: Share of time loaded in ordinary use. Range [0;1]. Default: not taken.
+        u_duty: Its standard uncertainty. Range [0;1]. Default: 0.03.
+        t_ambient_k: Ambient temperature at the intake; expected: that for which the values hold.
+            [K] Range [200;350]. Default: not taken.
+        u_t_ambient_k: Its standard uncertainty. [K] Range [0;350]. Default: 1.
+        p_ambient_pa: Barometric pressure; expected: that for which the values hold. [Pa] Range
+            [2e4;1.3e5]. Default: not taken.
+        u_p_ambient_pa: Its standard uncertainty. [Pa] Range [0;1.3e5]. Default: 0.2 % of it.
+    """
+
+    _c_name = "freeair_evidence_readings"
+    __slots__ = ("_memory",)
+
+
+class DiagnosisSubject(_runtime.Structure):
+    """The machine and how it was tested, as far as the causes depend on it.
+
+    Fields:
+        receiver_m3: Volume of the receiver; for the reading of water. [m3] Range (0;1e4]. Default:
+            unknown.
+        stages: Number of stages; 0 for unknown. Range [0;2].
+        cylinders: Number of cylinders; 0 for unknown. Range [0;16].
+        head: Arrangement of the heads. One of DIAGNOSIS_HEAD_* (enumeration
+            freeair_diagnosis_head).
+        drive: Drive. One of DIAGNOSIS_DRIVE_* (enumeration freeair_diagnosis_drive).
+        supply: Supply. One of DIAGNOSIS_SUPPLY_* (enumeration freeair_diagnosis_supply).
+        service_valve_closed: Was it closed in the pump-up test? One of EVIDENCE_ANSWER_*
+            (enumeration freeair_evidence_answer).
+    """
+
+    _c_name = "freeair_diagnosis_subject"
+    __slots__ = ("_memory",)
+
+
+class DiagnosisFinding(_runtime.Structure):
+    """A reading against what a sound machine shows, and against all other evidence.
+
+    Fields:
+        found: The reading. [the caller's unit]
+        expected: Its expected value of a sound machine. [the caller's unit]
+        deviation: Deviation as in freeair_likelihood_deviation. [the caller's unit]
+        spread: Standard uncertainty of the deviation. [the caller's unit]
+        reference: What a share is of; NaN on other scales. [the caller's unit]
+        residual: Deviation over spread: standard deviations from a sound machine.
+        predicted: What all other evidence says it should be; NaN from a comparison alone. [the
+            caller's unit]
+        disagreement: Standard deviations between it and all other evidence; NaN likewise.
+        reading: Which. One of EVIDENCE_READING_* (enumeration freeair_evidence_reading).
+        use: What became of it. One of DIAGNOSIS_USE_* (enumeration freeair_diagnosis_use).
+    """
+
+    _c_name = "freeair_diagnosis_finding"
+    __slots__ = ("_memory",)
+
+
+class DiagnosisCause(_runtime.Structure):
+    """A cause and how probable it is.
+
+    Fields:
+        probability: That this cause is present, alone or with another.
+        probability_alone: That it is the only one.
+        prior: That it is present, before any evidence.
+        support: Natural log-odds that speak for it: sum of the positive reasons.
+        contradiction: Natural log-odds that speak against it: sum of the negative reasons, <= 0.
+        severity: If present: share of the delivery lost or taken, posterior mean.
+        u_severity: Its posterior standard deviation.
+        size: If present: size of the fault as in freeair_likelihood_size, posterior mean.
+        u_size: Its posterior standard deviation.
+        cause: Which. One of EVIDENCE_CAUSE_* (enumeration freeair_evidence_cause).
+        group: Causes of one group number cannot be told apart by this evidence; 0 for none.
+        check: Check that best splits the group for its effort. One of EVIDENCE_CHECK_* (enumeration
+            freeair_evidence_check).
+        cautions: Bits of freeair_caution for its repair.
+    """
+
+    _c_name = "freeair_diagnosis_cause"
+    __slots__ = ("_memory",)
+
+
+class DiagnosisCheck(_runtime.Structure):
+    """A check worth making next.
+
+    Fields:
+        information: Expected information about the cause, in bits.
+        effort_s: Working time. [s]
+        information_rate_1_s: Bits for each second of work. [1/s]
+        check: Which. One of EVIDENCE_CHECK_* (enumeration freeair_evidence_check).
+        qualification: 1 where an electrically qualified person must do it.
+        cautions: Bits of freeair_caution.
+        reserved: 0.
+    """
+
+    _c_name = "freeair_diagnosis_check"
+    __slots__ = ("_memory",)
+
+
+class DiagnosisOptions(_runtime.Structure):
+    """Options of a diagnosis.
+
+    Fields:
+        pair_share: Of faulty machines, the share with two faults. Range [0;0.5]. Default: 0.08.
+        confidence: Probability required of a firm verdict. Range (0.5;1). Default: 0.9.
+        contradiction: Standard deviations from what all other evidence says, at which a reading
+            contradicts it. Range [1;20]. Default: 3.
+    """
+
+    _c_name = "freeair_diagnosis_options"
+    __slots__ = ("_memory",)
+
+
+class DiagnosisReason(_runtime.Structure):
+    """Why: what one reading or observation says about one cause.
+
+    Fields:
+        log_odds: Natural log-odds of the cause with this item less those without it.
+        found: The reading; NaN for an observation. [the caller's unit]
+        expected: Its expected value of a sound machine. [the caller's unit]
+        predicted: Its value with the cause at its posterior mean size; NaN where there is none.
+            [the caller's unit]
+        cause: The cause. One of EVIDENCE_CAUSE_* (enumeration freeair_evidence_cause).
+        reading: The reading, or 0. One of EVIDENCE_READING_* (enumeration
+            freeair_evidence_reading).
+        observation: The observation, or 0. One of EVIDENCE_OBSERVATION_* (enumeration
+            freeair_evidence_observation).
+        answer: Its answer. One of EVIDENCE_ANSWER_* (enumeration freeair_evidence_answer).
+    """
+
+    _c_name = "freeair_diagnosis_reason"
+    __slots__ = ("_memory",)
+
+
+class DiagnosisSummary(_runtime.Structure):
+    """The whole in a few numbers.
+
+    Fields:
+        probability_healthy: That nothing is wrong.
+        probability_pair: That two faults are present.
+        doubt: Entropy of the causes in bits: 0 when certain.
+        verdict: Is it sound: meets, fails, cannot tell. One of VERDICT_* (enumeration
+            freeair_verdict).
+        cause: Most probable cause. One of EVIDENCE_CAUSE_* (enumeration freeair_evidence_cause).
+        readings_used: Readings that were used.
+        readings_unused: Readings that could not be used.
+        observations_used: Observations with an answer.
+        contradictions: Readings that contradict the rest.
+    """
+
+    _c_name = "freeair_diagnosis_summary"
+    __slots__ = ("_memory",)
+
+
 _runtime.STRUCTURES["freeair_capacitor_motor_windings"] = CapacitorMotorWindings
 _runtime.STRUCTURES["freeair_capacitor_motor_performance"] = CapacitorMotorPerformance
 _runtime.STRUCTURES["freeair_blowdown_vessel"] = BlowdownVessel
@@ -554,6 +929,14 @@ _runtime.STRUCTURES["freeair_machine_site"] = MachineSite
 _runtime.STRUCTURES["freeair_cycle_result"] = CycleResult
 _runtime.STRUCTURES["freeair_prediction_run"] = PredictionRun
 _runtime.STRUCTURES["freeair_prediction_result"] = PredictionResult
+_runtime.STRUCTURES["freeair_evidence_readings"] = EvidenceReadings
+_runtime.STRUCTURES["freeair_diagnosis_subject"] = DiagnosisSubject
+_runtime.STRUCTURES["freeair_diagnosis_finding"] = DiagnosisFinding
+_runtime.STRUCTURES["freeair_diagnosis_cause"] = DiagnosisCause
+_runtime.STRUCTURES["freeair_diagnosis_check"] = DiagnosisCheck
+_runtime.STRUCTURES["freeair_diagnosis_options"] = DiagnosisOptions
+_runtime.STRUCTURES["freeair_diagnosis_reason"] = DiagnosisReason
+_runtime.STRUCTURES["freeair_diagnosis_summary"] = DiagnosisSummary
 
 
 def units_is_gauge(*, symbol):
@@ -6834,6 +7217,625 @@ def rating_complete(*, machine, site):
     return _runtime.call("freeair_rating_complete")((machine, site,), RatingCompleteResult)
 
 
+def evidence_find(*, kind, name):
+    """Code of an entry by its name.
+
+    Model: table look-up; case matters.
+
+    Arguments:
+        kind: Kind of entry. One of EVIDENCE_KIND_* (enumeration freeair_evidence_kind).
+        name: Name, such as "lp_suction_valve".
+
+    Returns:
+        code: Its code; 0 on error.
+
+    Raises:
+        DomainError: kind is not a known kind
+        NotFoundError: no entry of this kind has this name
+
+    Source: definition
+    """
+    return _runtime.call("freeair_evidence_find")((kind, name,))
+
+
+EvidenceReadingsGetResult = _collections.namedtuple(
+    "EvidenceReadingsGetResult", ['value', 'uncertainty'])
+
+
+def evidence_readings_get(*, readings, reading):
+    """One reading and its uncertainty by code, so that a program can loop over them.
+
+    Model: look-up; NaN where not taken or not given.
+
+    Arguments:
+        readings: Readings.
+        reading: Which. One of EVIDENCE_READING_* (enumeration freeair_evidence_reading).
+
+    Returns:
+        value: The field of that code. [the caller's unit]
+        uncertainty: Its u_ field. [the caller's unit]
+
+    Raises:
+        StructureVersionError: readings has an unknown size
+        DomainError: a reading is out of range, or flags is not 0
+        NotFoundError: reading is not a known code
+
+    Source: definition
+    """
+    return _runtime.call("freeair_evidence_readings_get")((readings, reading,), EvidenceReadingsGetResult)
+
+
+EvidenceReadingsCheckResult = _collections.namedtuple(
+    "EvidenceReadingsCheckResult", ['reading', 'n_taken'])
+
+
+def evidence_readings_check(*, readings):
+    """Whether every reading is in its documented range.
+
+    Model: the ranges documented at the fields; NaN passes.
+
+    Arguments:
+        readings: Readings.
+
+    Returns:
+        reading: First code whose value or uncertainty is out of range; 0 when there is none.
+        n_taken: Number of readings taken.
+
+    Raises:
+        StructureVersionError: readings has an unknown size
+        DomainError: the named reading is out of range, or flags is not 0
+
+    Source: definition
+    """
+    return _runtime.call("freeair_evidence_readings_check")((readings,), EvidenceReadingsCheckResult)
+
+
+def likelihood_prior(*, cause):
+    """Probability of a cause before any evidence, at a machine someone complains of.
+
+    Model: table; the causes together make 1.
+
+    Arguments:
+        cause: Cause. One of EVIDENCE_CAUSE_* (enumeration freeair_evidence_cause).
+
+    Returns:
+        prior: Probability.
+
+    Raises:
+        NotFoundError: cause is not a known cause
+
+    Source: common practice
+    """
+    return _runtime.call("freeair_likelihood_prior")((cause,))
+
+
+LikelihoodSizeResult = _collections.namedtuple(
+    "LikelihoodSizeResult", ['size', 'cost', 'two_sided'])
+
+
+def likelihood_size(*, cause):
+    """Typical size of a fault and what it costs.
+
+    Model: size y has the density y exp(-y/size) / size^2 before any evidence, mean 2 size. The user
+    loses the share 1 - exp(-cost y) of the delivery.
+
+    Arguments:
+        cause: Cause. One of EVIDENCE_CAUSE_* (enumeration freeair_evidence_cause).
+
+    Returns:
+        size: Most probable y; 0 for nothing wrong and for something else.
+        cost: 1 where the fault costs delivery or takes it, else 0.
+        two_sided: 1 where readings may move either way, else 0.
+
+    Raises:
+        NotFoundError: cause is not a known cause
+
+    Source: common practice
+    """
+    return _runtime.call("freeair_likelihood_size")((cause,), LikelihoodSizeResult)
+
+
+LikelihoodObservationResult = _collections.namedtuple(
+    "LikelihoodObservationResult", ['hit', 'false_alarm', 'basis'])
+
+
+def likelihood_observation(*, cause, observation):
+    """How often an observation is made when a cause is present, and when none of its causes is.
+
+    Model: table. For a pair that is not listed the hit rate is the false-alarm rate. For something
+    else it is the mean of the false-alarm rate and 0.3.
+
+    Arguments:
+        cause: Cause. One of EVIDENCE_CAUSE_* (enumeration freeair_evidence_cause).
+        observation: Observation. One of EVIDENCE_OBSERVATION_* (enumeration
+            freeair_evidence_observation).
+
+    Returns:
+        hit: Probability of yes with the cause present.
+        false_alarm: Probability of yes with none of the observation's listed causes present.
+        basis: Where the hit rate comes from. One of LIKELIHOOD_BASIS_* (enumeration
+            freeair_likelihood_basis).
+
+    Raises:
+        NotFoundError: cause or observation is not a known code
+
+    Source: common practice
+    """
+    return _runtime.call("freeair_likelihood_observation")((cause, observation,), LikelihoodObservationResult)
+
+
+LikelihoodReadingResult = _collections.namedtuple(
+    "LikelihoodReadingResult", ['slope', 'limit', 'spread', 'basis'])
+
+
+def likelihood_reading(*, cause, reading):
+    """How a reading's deviation moves with the size of a fault.
+
+    Model: deviation = slope y, held within -limit to limit, with a standard uncertainty of spread
+    times its magnitude. Slope 0 for a pair not listed.
+
+    Arguments:
+        cause: Cause. One of EVIDENCE_CAUSE_* (enumeration freeair_evidence_cause).
+        reading: Reading. One of EVIDENCE_READING_* (enumeration freeair_evidence_reading).
+
+    Returns:
+        slope: Deviation for each unit of y, in the reading's scale. [the caller's unit]
+        limit: Largest magnitude of the deviation, in the reading's scale. [the caller's unit]
+        spread: Relative standard uncertainty of the deviation.
+        basis: Where the slope comes from. One of LIKELIHOOD_BASIS_* (enumeration
+            freeair_likelihood_basis).
+
+    Raises:
+        NotFoundError: cause or reading is not a known code
+
+    Source: common practice
+    """
+    return _runtime.call("freeair_likelihood_reading")((cause, reading,), LikelihoodReadingResult)
+
+
+LikelihoodSpreadResult = _collections.namedtuple(
+    "LikelihoodSpreadResult", ['u_found', 'u_expected', 'expected', 'wide', 'affected', 'scale'])
+
+
+def likelihood_spread(*, reading):
+    """Scale of a reading's deviation and the spreads used where none is given.
+
+    Model: table. Spreads are in the reading's scale.
+
+    Arguments:
+        reading: Reading. One of EVIDENCE_READING_* (enumeration freeair_evidence_reading).
+
+    Returns:
+        u_found: Standard uncertainty of the reading. [the caller's unit]
+        u_expected: Standard uncertainty of the expected value: unit to unit, rating, model. [the
+            caller's unit]
+        expected: Expected share where none is given; NaN where one must be given. [the caller's
+            unit]
+        wide: Standard deviation when something else is wrong that affects it. [the caller's unit]
+        affected: Probability that something else affects it.
+        scale: How the deviation is measured. One of LIKELIHOOD_SCALE_* (enumeration
+            freeair_likelihood_scale).
+
+    Raises:
+        NotFoundError: reading is not a known reading
+
+    Source: common practice
+    """
+    return _runtime.call("freeair_likelihood_spread")((reading,), LikelihoodSpreadResult)
+
+
+LikelihoodDeviationResult = _collections.namedtuple(
+    "LikelihoodDeviationResult", ['deviation', 'spread'])
+
+
+def likelihood_deviation(*, reading, found, u_found=None, expected=None, u_expected=None, reference=None):
+    """Deviation of a reading from its expected value, and the standard uncertainty of that deviation.
+
+    Model: by the reading's scale ln(found / expected), found - expected, or (found - expected) /
+    reference; the uncertainties add as squares, those of a logarithm relative to their values. Not
+    less than a tenth of the spread used where none is given. On a logarithm, found and expected
+    must be at least 1e-12.
+
+    Arguments:
+        reading: Reading. One of EVIDENCE_READING_* (enumeration freeair_evidence_reading).
+        found: Value read. [the caller's unit] Range [-1e8;1e8].
+        u_found: Its standard uncertainty. [the caller's unit] Range [0;1e8]. Default:
+            freeair_likelihood_spread.
+        expected: Value of a sound machine. [the caller's unit] Range [-1e8;1e8]. Default:
+            freeair_likelihood_spread; there must be one.
+        u_expected: Its standard uncertainty. [the caller's unit] Range [0;1e8]. Default:
+            freeair_likelihood_spread.
+        reference: What a share is of; not used on other scales. [the caller's unit] Range
+            [1e-9;1e8]. Default: none; required for a share.
+
+    Returns:
+        deviation: Deviation in the reading's scale. [the caller's unit]
+        spread: Its standard uncertainty. [the caller's unit]
+
+    Raises:
+        NotFoundError: reading is not a known reading
+        UnsupportedError: the reading has no deviation
+        DomainError: an input is outside its range, or missing where it is required
+
+    Source: JCGM 100:2008, Guide to the expression of uncertainty in measurement, 5.1.2
+    """
+    return _runtime.call("freeair_likelihood_deviation")((reading, found, u_found, expected, u_expected, reference,), LikelihoodDeviationResult)
+
+
+LikelihoodLevelOffResult = _collections.namedtuple(
+    "LikelihoodLevelOffResult", ['rate', 'centre_pa', 'spread'])
+
+
+def likelihood_level_off(*, cause):
+    """Pressure at which a machine with a cause levels off.
+
+    Model: with probability rate it levels off below cut-out, at a gauge pressure whose logarithm is
+    normal about that of centre_pa with standard deviation spread.
+
+    Arguments:
+        cause: Cause. One of EVIDENCE_CAUSE_* (enumeration freeair_evidence_cause).
+
+    Returns:
+        rate: Probability that it levels off.
+        centre_pa: Median gauge pressure. [Pa]
+        spread: Standard deviation of the logarithm.
+
+    Raises:
+        NotFoundError: cause is not a known cause
+
+    Source: common practice
+    """
+    return _runtime.call("freeair_likelihood_level_off")((cause,), LikelihoodLevelOffResult)
+
+
+LikelihoodEffortResult = _collections.namedtuple(
+    "LikelihoodEffortResult", ['effort_s', 'cautions', 'qualification'])
+
+
+def likelihood_effort(*, check):
+    """What a check costs and what must be said beside it.
+
+    Model: table.
+
+    Arguments:
+        check: Check. One of EVIDENCE_CHECK_* (enumeration freeair_evidence_check).
+
+    Returns:
+        effort_s: Working time. [s]
+        cautions: Bits of freeair_caution.
+        qualification: 1 where an electrically qualified person must do it, else 0.
+
+    Raises:
+        NotFoundError: check is not a known check
+
+    Source: common practice
+    """
+    return _runtime.call("freeair_likelihood_effort")((check,), LikelihoodEffortResult)
+
+
+def likelihood_density(*, residual):
+    """Density of a standardised residual, with tails that forgive a misread instrument.
+
+    Model: Student's t with 7 degrees of freedom, in units of its scale: density = Gamma(4) /
+    (Gamma(7/2) sqrt(7 pi)) (1 + z^2/7)^-4. Near the centre it is almost normal; eight scales out it
+    is some 7e9 times the normal one, so that one bad reading cannot outvote all the others.
+
+    Arguments:
+        residual: Deviation from what a cause predicts, over its standard uncertainty. Range
+            [-1e6;1e6].
+
+    Returns:
+        likelihood: Probability density.
+
+    Raises:
+        DomainError: residual is outside its range
+
+    Source: Lange, Little, Taylor, Robust statistical modeling using the t distribution, Journal of
+    the American Statistical Association 84 (1989) 881
+    """
+    return _runtime.call("freeair_likelihood_density")((residual,))
+
+
+def likelihood_update(*, prior, hit, false_alarm, answer):
+    """Probability of a cause after one observation.
+
+    Model: Bayes' theorem, p = prior h / (prior h + (1 - prior) f) with h, f the probabilities of
+    the answer with and without the cause.
+
+    Arguments:
+        prior: Probability before. Range [0;1].
+        hit: Probability of yes with the cause. Range [0;1].
+        false_alarm: Probability of yes without it. Range [0;1].
+        answer: Answer. One of EVIDENCE_ANSWER_* (enumeration freeair_evidence_answer).
+
+    Returns:
+        posterior: Probability after.
+
+    Raises:
+        DomainError: an input is outside its range or answer is not an answer
+        NoSolutionError: the answer is impossible with and without the cause
+
+    Source: Gelman et al., Bayesian Data Analysis, 3rd edition, section 1.3
+    """
+    return _runtime.call("freeair_likelihood_update")((prior, hit, false_alarm, answer,))
+
+
+def likelihood_information(*, prior, hit, false_alarm):
+    """Information that one yes-or-no observation is expected to bring about one cause.
+
+    Model: mutual information I = H(q) - prior H(hit) - (1 - prior) H(false_alarm), q = prior hit +
+    (1 - prior) false_alarm, H(x) = -x log2 x - (1 - x) log2(1 - x).
+
+    Arguments:
+        prior: Probability of the cause. Range [0;1].
+        hit: Probability of yes with the cause. Range [0;1].
+        false_alarm: Probability of yes without it. Range [0;1].
+
+    Returns:
+        information: Expected information in bits.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Cover, Thomas, Elements of Information Theory, 2nd edition, section 2.4
+    """
+    return _runtime.call("freeair_likelihood_information")((prior, hit, false_alarm,))
+
+
+def diagnosis_subject_cause(*, subject, cause):
+    """How much of a cause's prior probability is left on this machine.
+
+    Model: 0 for what it cannot have: faults of the second stage, the intercooler and its relief
+    valve on a single stage; a gasket between cylinders with separate heads or one cylinder; belt
+    and pulley with direct drive; capacitors with three phases; anything electrical with an engine.
+    2 for the gasket between cylinders under a shared head. 1 for all else, and where nothing is
+    said.
+
+    Arguments:
+        subject: The machine.
+        cause: Cause. One of EVIDENCE_CAUSE_* (enumeration freeair_evidence_cause).
+
+    Returns:
+        factor: Factor on the prior probability.
+
+    Raises:
+        StructureVersionError: subject has an unknown size
+        DomainError: a field is out of range
+        NotFoundError: cause is not a known cause
+
+    Source: common practice
+    """
+    return _runtime.call("freeair_diagnosis_subject_cause")((subject, cause,))
+
+
+def diagnosis_subject_reading(*, subject, reading):
+    """Whether this machine has what a reading is read from.
+
+    Model: no interstage pressure, second-stage temperature, intercooler or its relief valve on a
+    single stage; no belt with direct drive; no capacitors with three phases; no supply with an
+    engine.
+
+    Arguments:
+        subject: The machine.
+        reading: Reading. One of EVIDENCE_READING_* (enumeration freeair_evidence_reading).
+
+    Returns:
+        applies: 1 if it can be read, else 0.
+
+    Raises:
+        StructureVersionError: subject has an unknown size
+        DomainError: a field is out of range
+        NotFoundError: reading is not a known reading
+
+    Source: common practice
+    """
+    return _runtime.call("freeair_diagnosis_subject_reading")((subject, reading,))
+
+
+DiagnosisExpectationFromMachineResult = _collections.namedtuple(
+    "DiagnosisExpectationFromMachineResult", ['subject', 'expected'])
+
+
+def diagnosis_expectation_from_machine(*, machine, site, receiver_pa=None):
+    """Expected readings of a described machine at a site.
+
+    Model: the crank-angle model, sound as described. Delivery and time from empty by
+    freeair_prediction_pumpup, soaked; time from cut-in drawn down just before; interstage pressure
+    (u 10 %), discharge and cooler temperatures (u 15 K) and speeds by freeair_cycle_point at
+    receiver_pa; the filter drop from the mean pressure behind it; cut-out, relief setting, rated
+    voltage and site as described. The motor is taken at its rated voltage: low voltage is a cause,
+    not a site. An expectation that would rest on a mere default of the description is left NaN:
+    times and delivery without receiver_m3 and cut_out_pa, the time from cut-in without cut_in_pa,
+    motor speed without motor_synchronous_rev_s, volts without motor_rated_v, relief without
+    relief_set_pa. Uncertainties that are NaN take the spreads of freeair_likelihood_spread. When
+    the nameplate has a rating, call freeair_rating_complete first.
+
+    The subject gets what the description knows: stages, cylinders, heads, receiver. Drive, supply
+    and service valve are left open; set them after.
+
+    Arguments:
+        machine: Description, possibly with NaN fields.
+        site: Site.
+        receiver_pa: Receiver pressure, absolute, at which interstage pressure, temperatures and
+            speeds are read. [Pa] Range (0;1e8]. Default: cut_out_pa of the machine.
+
+    Returns:
+        subject: What the causes depend on.
+        expected: Expected readings.
+
+    Raises:
+        StructureVersionError: a structure has an unknown size
+        DomainError: a value is outside its range, or a required field is missing
+        NoConvergenceError: an operating point was not found
+        NoSolutionError: the description leads to no physical state
+
+    Source: common practice
+    """
+    return _runtime.call("freeair_diagnosis_expectation_from_machine")((machine, site, receiver_pa,), DiagnosisExpectationFromMachineResult)
+
+
+def diagnosis_finding_compare(*, subject, expected, found, findings_capacity):
+    """Compares readings with their expected values.
+
+    Model: freeair_likelihood_deviation for each reading taken. Shares are of the expected (else the
+    found) delivery for leaks, of the gauge pressure at cut-out for the gauge difference, of the
+    barometric pressure for the filter drop, of the receiver for water. Expectations that err
+    together count once: with k readings of one pump-up test, of the two discharge temperatures, or
+    of current and power, the variance of each expectation is multiplied by k. Where ambient
+    temperature or barometer differ from those of the expectation, the expectations of the pump-up
+    test, the interstage pressure and the temperatures are wider by what that could move them.
+
+    Findings come by code, one for each reading taken. The count is of all, also of those for which
+    there was no room.
+
+    Arguments:
+        subject: Machine and test.
+        expected: What a sound machine shows here today.
+        found: What was read.
+        findings_capacity: Rows there is room for. Range [0;1e6].
+
+    Returns:
+        findings: One for each reading.
+
+    Raises:
+        StructureVersionError: a structure or row has an unknown size, or a row is longer than its
+            stride
+        DomainError: an input is out of range
+
+    Source: JCGM 100:2008, Guide to the expression of uncertainty in measurement, 5.1.2 and 5.2.2
+    """
+    return _runtime.call("freeair_diagnosis_finding_compare")((subject, expected, found, findings_capacity,))
+
+
+def diagnosis_finding_value(*, reading, expected, reference=None, deviation):
+    """Value of a reading that deviates from its expected value by so much.
+
+    Model: the inverse of freeair_likelihood_deviation.
+
+    Arguments:
+        reading: Reading. One of EVIDENCE_READING_* (enumeration freeair_evidence_reading).
+        expected: Value of a sound machine. [the caller's unit] Range [-1e8;1e8].
+        reference: What a share is of; not used on other scales. [the caller's unit] Range
+            [1e-9;1e8]. Default: none; required for a share.
+        deviation: Deviation in the reading's scale. [the caller's unit] Range [-600;600].
+
+    Returns:
+        value: The value. [the caller's unit]
+
+    Raises:
+        NotFoundError: reading is not a known reading
+        UnsupportedError: the reading has no deviation
+        DomainError: an input is outside its range, or missing where it is required
+
+    Source: algebra
+    """
+    return _runtime.call("freeair_diagnosis_finding_value")((reading, expected, reference, deviation,))
+
+
+def diagnosis_check_rank(*, subject, found, observation=None, answer=None, causes, effort_s=None, checks_capacity):
+    """Ranks the checks not yet made by what they are expected to tell for their effort.
+
+    Model: information is the mutual information of the causes, weighted by their probabilities, and
+    the outcomes that the check would bring: answers yes or no, readings in five classes that part
+    at 1 and 3 standard deviations either side of the expectation. Outcomes are taken as independent
+    given the cause, up to 160 combinations of the most telling ones. Of one pump-up test only the
+    delivery is counted, and only observations that some cause in question brings. Checks come in
+    descending information for each second of work; checks that tell nothing are left out. Pass the
+    rows of one group alone to learn what splits it.
+
+    Arguments:
+        subject: Machine and test.
+        found: What was read already.
+        observation: Codes of freeair_evidence_observation. Default: none.
+        answer: Answers of freeair_evidence_answer. Default: none.
+        causes: Causes as freeair_diagnosis_rank returned them.
+        effort_s: Working time of each check by its code; NaN for its default. [s] Default:
+            freeair_likelihood_effort.
+        checks_capacity: Rows there is room for. Range [0;1e6].
+
+    Returns:
+        checks: Checks.
+
+    Raises:
+        StructureVersionError: a structure or row has an unknown size, or a row is longer than its
+            stride
+        DomainError: an input is out of range, an answer is no answer, or one observation has both
+        NotFoundError: a code is not known, or n_effort goes beyond the checks
+        DataError: no cause has a probability
+
+    Caution: Isolate, lock out and tag out before touching the machine.
+
+    Caution: Never run with the guard off; belts and flywheels seize hands.
+
+    Source: Lindley, On a measure of the information provided by an experiment, Annals of
+    Mathematical Statistics 27 (1956) 986
+    """
+    return _runtime.call("freeair_diagnosis_check_rank")((subject, found, observation, answer, causes, effort_s, checks_capacity,))
+
+
+DiagnosisRankResult = _collections.namedtuple(
+    "DiagnosisRankResult", ['causes', 'reasons', 'findings', 'summary'])
+
+
+def diagnosis_rank(*, subject, expected, found, observation=None, answer=None, prior=None, options, causes_capacity, reasons_capacity, findings_capacity):
+    """Ranks the causes of what was found.
+
+    Model: hypotheses are a sound machine, each cause alone, each pair of faults, and something
+    else. Each has its prior; its likelihood is the product of the probabilities of the answers and
+    of the densities of the readings' deviations (freeair_likelihood_density) about what
+    freeair_likelihood_reading predicts, summed over the size of each fault. Pairs: deviations add,
+    and answers come from either fault (noisy or), the smaller rate if one of them suppresses it.
+    Deviations are those of freeair_diagnosis_finding_compare. A reason is the log-odds of a cause
+    with all evidence less those without that item, held within 27.6 (a million million to one). A
+    reading contradicts when, by the distribution that all other evidence and the listed causes
+    predict for it, it lies beyond options.contradiction normal standard deviations. Causes whose
+    likelihoods are within a factor of 3 of the most probable one of their group are not told apart.
+
+    The verdict is firm when the probability of a sound machine is at least options.confidence, or
+    at most one less that, also without any one reading that contradicts.
+
+    Causes come in descending probability, reasons by cause in that order and then by weight (from
+    0.05 up), findings by reading. Counts are of all rows, also of those for which there was no
+    room.
+
+    Arguments:
+        subject: Machine and test.
+        expected: What a sound machine shows here today.
+        found: What was read.
+        observation: Codes of freeair_evidence_observation. Default: none.
+        answer: Answers of freeair_evidence_answer. Default: none.
+        prior: Prior of each cause by its code; NaN for its default. Default:
+            freeair_likelihood_prior.
+        options: Options.
+        causes_capacity: Rows there is room for. Range [0;1e6].
+        reasons_capacity: Rows there is room for. Range [0;1e6].
+        findings_capacity: Rows there is room for. Range [0;1e6].
+
+    Returns:
+        causes: Causes.
+        reasons: Reasons.
+        findings: One for each reading.
+        summary: Summary.
+
+    Raises:
+        StructureVersionError: a structure or row has an unknown size, or a row is longer than its
+            stride
+        DomainError: an input is out of range, an answer is no answer, or one observation has both
+        NotFoundError: an observation is not a known code, or n_prior goes beyond the causes
+        NoSolutionError: the priors leave no cause that this machine can have
+
+    Caution: Isolate, lock out and tag out before touching the machine.
+
+    Caution: Depressurise to zero, on a gauge that is trusted, before opening.
+
+    Caution: A receiver under pressure stores energy like an explosive.
+
+    Source: Gelman et al., Bayesian Data Analysis, 3rd edition, chapter 1; rates from common
+    practice
+    """
+    return _runtime.call("freeair_diagnosis_rank")((subject, expected, found, observation, answer, prior, options, causes_capacity, reasons_capacity, findings_capacity,), DiagnosisRankResult)
+
+
 def status_name(*, status):
     """Name of a status code, such as "FREEAIR_ERR_DOMAIN".
 
@@ -7047,6 +8049,138 @@ def fault_name(*, fault):
     return _runtime.query("freeair_fault_name", _c.c_char_p, [_c.c_int32], (fault,))
 
 
+def evidence_count(*, kind):
+    """Number of codes of a kind, 0 included: codes run from 1 to one less.
+
+    Model: count.
+
+    Arguments:
+        kind: Kind of entry. One of EVIDENCE_KIND_* (enumeration freeair_evidence_kind).
+
+    Returns: The number; 0 for a kind this library does not know.
+
+    Source: definition
+    """
+    return _runtime.query("freeair_evidence_count", _c.c_int32, [_c.c_int32], (kind,))
+
+
+def evidence_name(*, kind, code):
+    """Name of an entry for files and programs, such as "lp_suction_valve".
+
+    Model: table look-up.
+
+    Arguments:
+        kind: Kind of entry. One of EVIDENCE_KIND_* (enumeration freeair_evidence_kind).
+        code: Code of that kind. Range [0;1000].
+
+    Returns: Static string, never null; empty for an unknown kind or code.
+
+    Source: definition
+    """
+    return _runtime.query("freeair_evidence_name", _c.c_char_p, [_c.c_int32, _c.c_int32], (kind, code,))
+
+
+def evidence_title(*, kind, code):
+    """Title of an entry in the terms of the trade, such as "LP suction valve".
+
+    Model: table look-up.
+
+    Arguments:
+        kind: Kind of entry. One of EVIDENCE_KIND_* (enumeration freeair_evidence_kind).
+        code: Code of that kind. Range [0;1000].
+
+    Returns: Static string, never null; empty for an unknown kind or code.
+
+    Source: common practice
+    """
+    return _runtime.query("freeair_evidence_title", _c.c_char_p, [_c.c_int32, _c.c_int32], (kind, code,))
+
+
+def evidence_text(*, kind, code):
+    """Explanation of an entry: how a cause shows, how to observe, read or check.
+
+    Model: table look-up.
+
+    Arguments:
+        kind: Kind of entry. One of EVIDENCE_KIND_* (enumeration freeair_evidence_kind).
+        code: Code of that kind. Range [0;1000].
+
+    Returns: Static string, never null; empty for an unknown kind or code.
+
+    Source: common practice
+    """
+    return _runtime.query("freeair_evidence_text", _c.c_char_p, [_c.c_int32, _c.c_int32], (kind, code,))
+
+
+def evidence_remedy(*, cause):
+    """What to replace or repair once a cause is confirmed.
+
+    Model: table look-up.
+
+    Arguments:
+        cause: Cause. One of EVIDENCE_CAUSE_* (enumeration freeair_evidence_cause).
+
+    Returns: Static string, never null; empty for an unknown cause.
+
+    Caution: Isolate, lock out and tag out before touching the machine.
+
+    Caution: Depressurise to zero, on a gauge that is trusted, before opening.
+
+    Source: common practice
+    """
+    return _runtime.query("freeair_evidence_remedy", _c.c_char_p, [_c.c_int32], (cause,))
+
+
+def evidence_proof(*, cause):
+    """How to prove a cause, before and after the repair.
+
+    Model: table look-up.
+
+    Arguments:
+        cause: Cause. One of EVIDENCE_CAUSE_* (enumeration freeair_evidence_cause).
+
+    Returns: Static string, never null; empty for an unknown cause.
+
+    Caution: Isolate, lock out and tag out before touching the machine.
+
+    Caution: Depressurise to zero, on a gauge that is trusted, before opening.
+
+    Source: common practice
+    """
+    return _runtime.query("freeair_evidence_proof", _c.c_char_p, [_c.c_int32], (cause,))
+
+
+def evidence_check_for(*, kind, code):
+    """Check that brings an observation or a reading.
+
+    Model: table look-up.
+
+    Arguments:
+        kind: Observation or reading. One of EVIDENCE_KIND_* (enumeration freeair_evidence_kind).
+        code: Code of that kind. Range [0;1000].
+
+    Returns: A code of freeair_evidence_check; 0 for an unknown kind or code.
+
+    Source: common practice
+    """
+    return _runtime.query("freeair_evidence_check_for", _c.c_int32, [_c.c_int32, _c.c_int32], (kind, code,))
+
+
+def likelihood_cautions(*, cause):
+    """What must be said beside the repair of a cause.
+
+    Model: table look-up.
+
+    Arguments:
+        cause: Cause. One of EVIDENCE_CAUSE_* (enumeration freeair_evidence_cause).
+
+    Returns: Bits of freeair_caution; 0 for an unknown cause.
+
+    Source: common practice
+    """
+    return _runtime.query("freeair_likelihood_cautions", _c.c_uint32, [_c.c_int32], (cause,))
+
+
 __all__ = [
     "BeltSlipResult",
     "BeltTensionsFromPowerResult",
@@ -7093,8 +8227,31 @@ __all__ = [
     "ConductorSizeResult",
     "CycleCardResult",
     "CycleResult",
+    "DIAGNOSIS_CONTRADICTS",
+    "DIAGNOSIS_DRIVE_BELT",
+    "DIAGNOSIS_DRIVE_DIRECT",
+    "DIAGNOSIS_DRIVE_UNKNOWN",
+    "DIAGNOSIS_ENGINE",
+    "DIAGNOSIS_HEAD_SEPARATE",
+    "DIAGNOSIS_HEAD_SHARED",
+    "DIAGNOSIS_HEAD_UNKNOWN",
+    "DIAGNOSIS_NOT_APPLICABLE",
+    "DIAGNOSIS_NOT_USED",
+    "DIAGNOSIS_SINGLE_PHASE",
+    "DIAGNOSIS_SUPPLY_UNKNOWN",
+    "DIAGNOSIS_THREE_PHASE",
+    "DIAGNOSIS_USED",
     "DeliveryResult",
     "DeliveryStage",
+    "DiagnosisCause",
+    "DiagnosisCheck",
+    "DiagnosisExpectationFromMachineResult",
+    "DiagnosisFinding",
+    "DiagnosisOptions",
+    "DiagnosisRankResult",
+    "DiagnosisReason",
+    "DiagnosisSubject",
+    "DiagnosisSummary",
     "ERR_DATA",
     "ERR_DIMENSION",
     "ERR_DOMAIN",
@@ -7105,6 +8262,141 @@ __all__ = [
     "ERR_OVERFLOW",
     "ERR_UNSUPPORTED",
     "ERR_VERSION",
+    "EVIDENCE_AIR_AT_HEAD_JOINT",
+    "EVIDENCE_AMBIENT",
+    "EVIDENCE_ASK",
+    "EVIDENCE_BAROMETER",
+    "EVIDENCE_BELT_DEFLECTION",
+    "EVIDENCE_BELT_DUST",
+    "EVIDENCE_BELT_GLAZED",
+    "EVIDENCE_BELT_LOOSE",
+    "EVIDENCE_BELT_SLIP",
+    "EVIDENCE_BELT_SQUEALS",
+    "EVIDENCE_BETTER_FILTER_OUT",
+    "EVIDENCE_BETTER_UNLOADER_BLOCKED",
+    "EVIDENCE_BLOCK_UNLOADER",
+    "EVIDENCE_BLOW_BACK_AT_INLET",
+    "EVIDENCE_BREAKER_TRIPS",
+    "EVIDENCE_BREATHER_BLOWS",
+    "EVIDENCE_CAME_SUDDENLY",
+    "EVIDENCE_CAPACITOR_BULGED",
+    "EVIDENCE_CAUSE_NONE",
+    "EVIDENCE_CHECK_NONE",
+    "EVIDENCE_CHECK_VALVE",
+    "EVIDENCE_CHIRPING_AT_HEADS",
+    "EVIDENCE_CUTOUT",
+    "EVIDENCE_DELIVERY",
+    "EVIDENCE_DEMAND_ADDED",
+    "EVIDENCE_DOWNSTREAM",
+    "EVIDENCE_DRAIN_PASSES",
+    "EVIDENCE_DRAIN_RECEIVER",
+    "EVIDENCE_DRIVE_CHANGED",
+    "EVIDENCE_DUTY",
+    "EVIDENCE_FALLS_WHEN_STOPPED",
+    "EVIDENCE_FILTER_DIRTY",
+    "EVIDENCE_FILTER_DROP",
+    "EVIDENCE_FILTER_OUT",
+    "EVIDENCE_FINE_WHEN_ISOLATED",
+    "EVIDENCE_GASKET_BETWEEN",
+    "EVIDENCE_GASKET_BURNT",
+    "EVIDENCE_GASKET_OUTSIDE",
+    "EVIDENCE_GAUGE_DIFFERENCE",
+    "EVIDENCE_GAUGE_OR_SWITCH",
+    "EVIDENCE_HARD_RESTART",
+    "EVIDENCE_HEADS_OFF",
+    "EVIDENCE_HEADS_OPENED_LATELY",
+    "EVIDENCE_HEALTHY",
+    "EVIDENCE_HISS_AT_SWITCH",
+    "EVIDENCE_HOT_BETWEEN_BORES",
+    "EVIDENCE_HP_DISCHARGE",
+    "EVIDENCE_HP_DISCHARGE_VALVE",
+    "EVIDENCE_HP_HEAD_HOT",
+    "EVIDENCE_HP_SUCTION_VALVE",
+    "EVIDENCE_HP_VALVES_BAD",
+    "EVIDENCE_HUMS_AT_START",
+    "EVIDENCE_INSPECT_BELT",
+    "EVIDENCE_INTAKE_FILTER",
+    "EVIDENCE_INTERCOOLER_DIRTY",
+    "EVIDENCE_INTERCOOLER_FOULED",
+    "EVIDENCE_INTERCOOLER_OUTLET",
+    "EVIDENCE_INTERSTAGE",
+    "EVIDENCE_INTERSTAGE_BUBBLES",
+    "EVIDENCE_INTERSTAGE_GAUGE",
+    "EVIDENCE_INTERSTAGE_LEAK",
+    "EVIDENCE_INTERSTAGE_RELIEF_POPS",
+    "EVIDENCE_KIND_CAUSE",
+    "EVIDENCE_KIND_CHECK",
+    "EVIDENCE_KIND_OBSERVATION",
+    "EVIDENCE_KIND_READING",
+    "EVIDENCE_LEAKS_HEARD",
+    "EVIDENCE_LEAK_DOWN_OPEN",
+    "EVIDENCE_LEAK_ISOLATED",
+    "EVIDENCE_LEAK_OPEN",
+    "EVIDENCE_LEVEL_OFF",
+    "EVIDENCE_LIGHTS_DIM",
+    "EVIDENCE_LISTEN_AT_HEADS",
+    "EVIDENCE_LISTEN_AT_INLET",
+    "EVIDENCE_LOG_A_DAY",
+    "EVIDENCE_LOOK_AT_DRIVE",
+    "EVIDENCE_LOOK_AT_OIL",
+    "EVIDENCE_LOW_VOLTAGE",
+    "EVIDENCE_LP_DISCHARGE",
+    "EVIDENCE_LP_DISCHARGE_VALVE",
+    "EVIDENCE_LP_HEAD_HOT",
+    "EVIDENCE_LP_SUCTION_VALVE",
+    "EVIDENCE_LP_VALVES_BAD",
+    "EVIDENCE_MEASURE_CAPACITORS",
+    "EVIDENCE_MEASURE_SUPPLY",
+    "EVIDENCE_MOTOR",
+    "EVIDENCE_MOTOR_CURRENT",
+    "EVIDENCE_MOTOR_SPEED",
+    "EVIDENCE_NEVER_REACHES_CUTOUT",
+    "EVIDENCE_NO",
+    "EVIDENCE_NOT_CHECKED",
+    "EVIDENCE_OBSERVATION_NONE",
+    "EVIDENCE_OIL_IN_DRAIN",
+    "EVIDENCE_OIL_USE_HIGH",
+    "EVIDENCE_OTHER",
+    "EVIDENCE_PISTON_RINGS",
+    "EVIDENCE_POWER",
+    "EVIDENCE_PUMP_SOUNDS_SLOW",
+    "EVIDENCE_PUMP_SPEED",
+    "EVIDENCE_PUMP_UP_TEST",
+    "EVIDENCE_READING_NONE",
+    "EVIDENCE_READ_SITE",
+    "EVIDENCE_RECEIVER_WATER",
+    "EVIDENCE_RELIEF_OPENING",
+    "EVIDENCE_RELIEF_POPS_EARLY",
+    "EVIDENCE_RELIEF_WEAK",
+    "EVIDENCE_RUNS_AT_NIGHT",
+    "EVIDENCE_RUN_CAPACITANCE",
+    "EVIDENCE_RUN_CAPACITOR",
+    "EVIDENCE_SECOND_GAUGE",
+    "EVIDENCE_SHORT_CYCLES",
+    "EVIDENCE_SLOWER_NEAR_CUTOUT",
+    "EVIDENCE_SOAP_INTERSTAGE",
+    "EVIDENCE_START_CAPACITANCE",
+    "EVIDENCE_START_CAPACITOR",
+    "EVIDENCE_STOPS_AT_WRONG_PRESSURE",
+    "EVIDENCE_STOP_AND_WATCH",
+    "EVIDENCE_SUPPLY_RUNNING",
+    "EVIDENCE_SUPPLY_STARTING",
+    "EVIDENCE_SYSTEM_STARVES",
+    "EVIDENCE_TACHOMETER",
+    "EVIDENCE_TEMPERATURES",
+    "EVIDENCE_TIME_FROM_CUTIN",
+    "EVIDENCE_TIME_FROM_EMPTY",
+    "EVIDENCE_UNLOADER_BLOWS_STOPPED",
+    "EVIDENCE_UNLOADER_LEAK",
+    "EVIDENCE_WALK_THE_SYSTEM",
+    "EVIDENCE_WATCH_A_START",
+    "EVIDENCE_WATER",
+    "EVIDENCE_WATER_DRAINED",
+    "EVIDENCE_WRONG_PULLEY",
+    "EVIDENCE_YES",
+    "EvidenceReadings",
+    "EvidenceReadingsCheckResult",
+    "EvidenceReadingsGetResult",
     "FASTENER_ISO",
     "FASTENER_ISO_10_9",
     "FASTENER_ISO_12_9",
@@ -7155,10 +8447,24 @@ __all__ = [
     "IndicatorExponentResult",
     "IndicatorIdealResult",
     "IndicatorWorkResult",
+    "LIKELIHOOD_DERIVED",
+    "LIKELIHOOD_DIFFERENCE",
+    "LIKELIHOOD_LOG",
+    "LIKELIHOOD_NO_SCALE",
+    "LIKELIHOOD_PRACTICE",
+    "LIKELIHOOD_SHARE",
+    "LIKELIHOOD_UNLISTED",
     "LeakageCostResult",
     "LeakageFlowFromHoleResult",
     "LeakageFlowFromReadingsResult",
     "LeakageMeanFromDecayResult",
+    "LikelihoodDeviationResult",
+    "LikelihoodEffortResult",
+    "LikelihoodLevelOffResult",
+    "LikelihoodObservationResult",
+    "LikelihoodReadingResult",
+    "LikelihoodSizeResult",
+    "LikelihoodSpreadResult",
     "MACHINE_SIDE_BY_SIDE",
     "MACHINE_V",
     "Machine",
@@ -7359,6 +8665,23 @@ __all__ = [
     "delivery_free_air",
     "delivery_of_stage",
     "delivery_volumetric_efficiency",
+    "diagnosis_check_rank",
+    "diagnosis_expectation_from_machine",
+    "diagnosis_finding_compare",
+    "diagnosis_finding_value",
+    "diagnosis_rank",
+    "diagnosis_subject_cause",
+    "diagnosis_subject_reading",
+    "evidence_check_for",
+    "evidence_count",
+    "evidence_find",
+    "evidence_name",
+    "evidence_proof",
+    "evidence_readings_check",
+    "evidence_readings_get",
+    "evidence_remedy",
+    "evidence_text",
+    "evidence_title",
     "fastener_nut_factor",
     "fastener_pitch",
     "fastener_preload",
@@ -7394,6 +8717,18 @@ __all__ = [
     "leakage_mean_from_decay",
     "leakage_power",
     "leakage_share_from_cycle",
+    "likelihood_cautions",
+    "likelihood_density",
+    "likelihood_deviation",
+    "likelihood_effort",
+    "likelihood_information",
+    "likelihood_level_off",
+    "likelihood_observation",
+    "likelihood_prior",
+    "likelihood_reading",
+    "likelihood_size",
+    "likelihood_spread",
+    "likelihood_update",
     "machine_complete",
     "machine_displacement",
     "motor_line_current",

@@ -146,6 +146,159 @@ RATING_BORE: int
 RATING_CLEARANCE: int
 RATING_VALVES: int
 RATING_HEATING: int
+EVIDENCE_KIND_CAUSE: int
+EVIDENCE_KIND_OBSERVATION: int
+EVIDENCE_KIND_READING: int
+EVIDENCE_KIND_CHECK: int
+EVIDENCE_NOT_CHECKED: int
+EVIDENCE_YES: int
+EVIDENCE_NO: int
+EVIDENCE_CAUSE_NONE: int
+EVIDENCE_HEALTHY: int
+EVIDENCE_OTHER: int
+EVIDENCE_INTAKE_FILTER: int
+EVIDENCE_LP_SUCTION_VALVE: int
+EVIDENCE_LP_DISCHARGE_VALVE: int
+EVIDENCE_HP_SUCTION_VALVE: int
+EVIDENCE_HP_DISCHARGE_VALVE: int
+EVIDENCE_GASKET_BETWEEN: int
+EVIDENCE_GASKET_OUTSIDE: int
+EVIDENCE_PISTON_RINGS: int
+EVIDENCE_INTERSTAGE_LEAK: int
+EVIDENCE_INTERCOOLER_FOULED: int
+EVIDENCE_RELIEF_WEAK: int
+EVIDENCE_UNLOADER_LEAK: int
+EVIDENCE_CHECK_VALVE: int
+EVIDENCE_DOWNSTREAM: int
+EVIDENCE_RECEIVER_WATER: int
+EVIDENCE_BELT_SLIP: int
+EVIDENCE_WRONG_PULLEY: int
+EVIDENCE_LOW_VOLTAGE: int
+EVIDENCE_RUN_CAPACITOR: int
+EVIDENCE_START_CAPACITOR: int
+EVIDENCE_MOTOR: int
+EVIDENCE_GAUGE_OR_SWITCH: int
+EVIDENCE_OBSERVATION_NONE: int
+EVIDENCE_BLOW_BACK_AT_INLET: int
+EVIDENCE_CHIRPING_AT_HEADS: int
+EVIDENCE_INTERSTAGE_RELIEF_POPS: int
+EVIDENCE_LP_HEAD_HOT: int
+EVIDENCE_HP_HEAD_HOT: int
+EVIDENCE_HOT_BETWEEN_BORES: int
+EVIDENCE_AIR_AT_HEAD_JOINT: int
+EVIDENCE_BREATHER_BLOWS: int
+EVIDENCE_OIL_IN_DRAIN: int
+EVIDENCE_OIL_USE_HIGH: int
+EVIDENCE_BELT_DUST: int
+EVIDENCE_BELT_SQUEALS: int
+EVIDENCE_BELT_GLAZED: int
+EVIDENCE_BELT_LOOSE: int
+EVIDENCE_DRIVE_CHANGED: int
+EVIDENCE_PUMP_SOUNDS_SLOW: int
+EVIDENCE_HUMS_AT_START: int
+EVIDENCE_BREAKER_TRIPS: int
+EVIDENCE_CAPACITOR_BULGED: int
+EVIDENCE_LIGHTS_DIM: int
+EVIDENCE_HISS_AT_SWITCH: int
+EVIDENCE_BETTER_UNLOADER_BLOCKED: int
+EVIDENCE_UNLOADER_BLOWS_STOPPED: int
+EVIDENCE_HARD_RESTART: int
+EVIDENCE_FALLS_WHEN_STOPPED: int
+EVIDENCE_DRAIN_PASSES: int
+EVIDENCE_LEAKS_HEARD: int
+EVIDENCE_DEMAND_ADDED: int
+EVIDENCE_FINE_WHEN_ISOLATED: int
+EVIDENCE_RUNS_AT_NIGHT: int
+EVIDENCE_SYSTEM_STARVES: int
+EVIDENCE_FILTER_DIRTY: int
+EVIDENCE_BETTER_FILTER_OUT: int
+EVIDENCE_INTERSTAGE_BUBBLES: int
+EVIDENCE_INTERCOOLER_DIRTY: int
+EVIDENCE_RELIEF_POPS_EARLY: int
+EVIDENCE_WATER_DRAINED: int
+EVIDENCE_SHORT_CYCLES: int
+EVIDENCE_NEVER_REACHES_CUTOUT: int
+EVIDENCE_STOPS_AT_WRONG_PRESSURE: int
+EVIDENCE_SLOWER_NEAR_CUTOUT: int
+EVIDENCE_CAME_SUDDENLY: int
+EVIDENCE_HEADS_OPENED_LATELY: int
+EVIDENCE_LP_VALVES_BAD: int
+EVIDENCE_HP_VALVES_BAD: int
+EVIDENCE_GASKET_BURNT: int
+EVIDENCE_CHECK_NONE: int
+EVIDENCE_ASK: int
+EVIDENCE_LISTEN_AT_INLET: int
+EVIDENCE_LISTEN_AT_HEADS: int
+EVIDENCE_LOOK_AT_DRIVE: int
+EVIDENCE_LOOK_AT_OIL: int
+EVIDENCE_WALK_THE_SYSTEM: int
+EVIDENCE_SECOND_GAUGE: int
+EVIDENCE_PUMP_UP_TEST: int
+EVIDENCE_STOP_AND_WATCH: int
+EVIDENCE_LEAK_DOWN_OPEN: int
+EVIDENCE_INTERSTAGE_GAUGE: int
+EVIDENCE_TEMPERATURES: int
+EVIDENCE_TACHOMETER: int
+EVIDENCE_FILTER_OUT: int
+EVIDENCE_SOAP_INTERSTAGE: int
+EVIDENCE_BLOCK_UNLOADER: int
+EVIDENCE_INSPECT_BELT: int
+EVIDENCE_MEASURE_SUPPLY: int
+EVIDENCE_MEASURE_CAPACITORS: int
+EVIDENCE_WATCH_A_START: int
+EVIDENCE_LOG_A_DAY: int
+EVIDENCE_DRAIN_RECEIVER: int
+EVIDENCE_HEADS_OFF: int
+EVIDENCE_READ_SITE: int
+EVIDENCE_READING_NONE: int
+EVIDENCE_DELIVERY: int
+EVIDENCE_TIME_FROM_EMPTY: int
+EVIDENCE_TIME_FROM_CUTIN: int
+EVIDENCE_LEVEL_OFF: int
+EVIDENCE_INTERSTAGE: int
+EVIDENCE_LP_DISCHARGE: int
+EVIDENCE_HP_DISCHARGE: int
+EVIDENCE_INTERCOOLER_OUTLET: int
+EVIDENCE_MOTOR_SPEED: int
+EVIDENCE_PUMP_SPEED: int
+EVIDENCE_SUPPLY_RUNNING: int
+EVIDENCE_SUPPLY_STARTING: int
+EVIDENCE_MOTOR_CURRENT: int
+EVIDENCE_POWER: int
+EVIDENCE_RUN_CAPACITANCE: int
+EVIDENCE_START_CAPACITANCE: int
+EVIDENCE_LEAK_ISOLATED: int
+EVIDENCE_LEAK_OPEN: int
+EVIDENCE_GAUGE_DIFFERENCE: int
+EVIDENCE_CUTOUT: int
+EVIDENCE_RELIEF_OPENING: int
+EVIDENCE_FILTER_DROP: int
+EVIDENCE_BELT_DEFLECTION: int
+EVIDENCE_WATER: int
+EVIDENCE_DUTY: int
+EVIDENCE_AMBIENT: int
+EVIDENCE_BAROMETER: int
+LIKELIHOOD_UNLISTED: int
+LIKELIHOOD_PRACTICE: int
+LIKELIHOOD_DERIVED: int
+LIKELIHOOD_NO_SCALE: int
+LIKELIHOOD_LOG: int
+LIKELIHOOD_DIFFERENCE: int
+LIKELIHOOD_SHARE: int
+DIAGNOSIS_HEAD_UNKNOWN: int
+DIAGNOSIS_HEAD_SEPARATE: int
+DIAGNOSIS_HEAD_SHARED: int
+DIAGNOSIS_DRIVE_UNKNOWN: int
+DIAGNOSIS_DRIVE_BELT: int
+DIAGNOSIS_DRIVE_DIRECT: int
+DIAGNOSIS_SUPPLY_UNKNOWN: int
+DIAGNOSIS_SINGLE_PHASE: int
+DIAGNOSIS_THREE_PHASE: int
+DIAGNOSIS_ENGINE: int
+DIAGNOSIS_NOT_USED: int
+DIAGNOSIS_USED: int
+DIAGNOSIS_CONTRADICTS: int
+DIAGNOSIS_NOT_APPLICABLE: int
 TYPE_DOUBLE: int
 TYPE_INT32: int
 TYPE_UINT32: int
@@ -387,6 +540,141 @@ class PredictionResult(Structure):
     reached: int
     evaluations: int
     def __init__(self, *, time_s: float | None = ..., cut_in_s: float | None = ..., end_pa: float | None = ..., start_gas_k: float | None = ..., end_gas_k: float | None = ..., end_wall_k: float | None = ..., start_delivery_m3_s: float | None = ..., end_delivery_m3_s: float | None = ..., mean_delivery_m3_s: float | None = ..., apparent_m3_s: float | None = ..., shaft_j: float | None = ..., reached: int | None = ..., evaluations: int | None = ...) -> None: ...
+
+class EvidenceReadings(Structure):
+    delivery_m3_s: float
+    u_delivery_m3_s: float
+    t_empty_to_cutout_s: float
+    u_t_empty_to_cutout_s: float
+    t_cutin_to_cutout_s: float
+    u_t_cutin_to_cutout_s: float
+    p_level_off_pa: float
+    u_p_level_off_pa: float
+    p_interstage_pa: float
+    u_p_interstage_pa: float
+    t_lp_discharge_k: float
+    u_t_lp_discharge_k: float
+    t_hp_discharge_k: float
+    u_t_hp_discharge_k: float
+    t_intercooler_out_k: float
+    u_t_intercooler_out_k: float
+    motor_speed_rev_s: float
+    u_motor_speed_rev_s: float
+    pump_speed_rev_s: float
+    u_pump_speed_rev_s: float
+    supply_running_v: float
+    u_supply_running_v: float
+    supply_starting_v: float
+    u_supply_starting_v: float
+    motor_current_a: float
+    u_motor_current_a: float
+    power_w: float
+    u_power_w: float
+    run_capacitance_f: float
+    u_run_capacitance_f: float
+    start_capacitance_f: float
+    u_start_capacitance_f: float
+    leak_isolated_m3_s: float
+    u_leak_isolated_m3_s: float
+    leak_open_m3_s: float
+    u_leak_open_m3_s: float
+    gauge_difference_pa: float
+    u_gauge_difference_pa: float
+    p_cutout_pa: float
+    u_p_cutout_pa: float
+    p_relief_opening_pa: float
+    u_p_relief_opening_pa: float
+    filter_drop_pa: float
+    u_filter_drop_pa: float
+    belt_deflection_m: float
+    u_belt_deflection_m: float
+    water_m3: float
+    u_water_m3: float
+    duty: float
+    u_duty: float
+    t_ambient_k: float
+    u_t_ambient_k: float
+    p_ambient_pa: float
+    u_p_ambient_pa: float
+    def __init__(self, *, delivery_m3_s: float | None = ..., u_delivery_m3_s: float | None = ..., t_empty_to_cutout_s: float | None = ..., u_t_empty_to_cutout_s: float | None = ..., t_cutin_to_cutout_s: float | None = ..., u_t_cutin_to_cutout_s: float | None = ..., p_level_off_pa: float | None = ..., u_p_level_off_pa: float | None = ..., p_interstage_pa: float | None = ..., u_p_interstage_pa: float | None = ..., t_lp_discharge_k: float | None = ..., u_t_lp_discharge_k: float | None = ..., t_hp_discharge_k: float | None = ..., u_t_hp_discharge_k: float | None = ..., t_intercooler_out_k: float | None = ..., u_t_intercooler_out_k: float | None = ..., motor_speed_rev_s: float | None = ..., u_motor_speed_rev_s: float | None = ..., pump_speed_rev_s: float | None = ..., u_pump_speed_rev_s: float | None = ..., supply_running_v: float | None = ..., u_supply_running_v: float | None = ..., supply_starting_v: float | None = ..., u_supply_starting_v: float | None = ..., motor_current_a: float | None = ..., u_motor_current_a: float | None = ..., power_w: float | None = ..., u_power_w: float | None = ..., run_capacitance_f: float | None = ..., u_run_capacitance_f: float | None = ..., start_capacitance_f: float | None = ..., u_start_capacitance_f: float | None = ..., leak_isolated_m3_s: float | None = ..., u_leak_isolated_m3_s: float | None = ..., leak_open_m3_s: float | None = ..., u_leak_open_m3_s: float | None = ..., gauge_difference_pa: float | None = ..., u_gauge_difference_pa: float | None = ..., p_cutout_pa: float | None = ..., u_p_cutout_pa: float | None = ..., p_relief_opening_pa: float | None = ..., u_p_relief_opening_pa: float | None = ..., filter_drop_pa: float | None = ..., u_filter_drop_pa: float | None = ..., belt_deflection_m: float | None = ..., u_belt_deflection_m: float | None = ..., water_m3: float | None = ..., u_water_m3: float | None = ..., duty: float | None = ..., u_duty: float | None = ..., t_ambient_k: float | None = ..., u_t_ambient_k: float | None = ..., p_ambient_pa: float | None = ..., u_p_ambient_pa: float | None = ...) -> None: ...
+
+class DiagnosisSubject(Structure):
+    receiver_m3: float
+    stages: int
+    cylinders: int
+    head: int
+    drive: int
+    supply: int
+    service_valve_closed: int
+    def __init__(self, *, receiver_m3: float | None = ..., stages: int | None = ..., cylinders: int | None = ..., head: int | None = ..., drive: int | None = ..., supply: int | None = ..., service_valve_closed: int | None = ...) -> None: ...
+
+class DiagnosisFinding(Structure):
+    found: float
+    expected: float
+    deviation: float
+    spread: float
+    reference: float
+    residual: float
+    predicted: float
+    disagreement: float
+    reading: int
+    use: int
+    def __init__(self, *, found: float | None = ..., expected: float | None = ..., deviation: float | None = ..., spread: float | None = ..., reference: float | None = ..., residual: float | None = ..., predicted: float | None = ..., disagreement: float | None = ..., reading: int | None = ..., use: int | None = ...) -> None: ...
+
+class DiagnosisCause(Structure):
+    probability: float
+    probability_alone: float
+    prior: float
+    support: float
+    contradiction: float
+    severity: float
+    u_severity: float
+    size: float
+    u_size: float
+    cause: int
+    group: int
+    check: int
+    cautions: int
+    def __init__(self, *, probability: float | None = ..., probability_alone: float | None = ..., prior: float | None = ..., support: float | None = ..., contradiction: float | None = ..., severity: float | None = ..., u_severity: float | None = ..., size: float | None = ..., u_size: float | None = ..., cause: int | None = ..., group: int | None = ..., check: int | None = ..., cautions: int | None = ...) -> None: ...
+
+class DiagnosisCheck(Structure):
+    information: float
+    effort_s: float
+    information_rate_1_s: float
+    check: int
+    qualification: int
+    cautions: int
+    reserved: int
+    def __init__(self, *, information: float | None = ..., effort_s: float | None = ..., information_rate_1_s: float | None = ..., check: int | None = ..., qualification: int | None = ..., cautions: int | None = ..., reserved: int | None = ...) -> None: ...
+
+class DiagnosisOptions(Structure):
+    pair_share: float
+    confidence: float
+    contradiction: float
+    def __init__(self, *, pair_share: float | None = ..., confidence: float | None = ..., contradiction: float | None = ...) -> None: ...
+
+class DiagnosisReason(Structure):
+    log_odds: float
+    found: float
+    expected: float
+    predicted: float
+    cause: int
+    reading: int
+    observation: int
+    answer: int
+    def __init__(self, *, log_odds: float | None = ..., found: float | None = ..., expected: float | None = ..., predicted: float | None = ..., cause: int | None = ..., reading: int | None = ..., observation: int | None = ..., answer: int | None = ...) -> None: ...
+
+class DiagnosisSummary(Structure):
+    probability_healthy: float
+    probability_pair: float
+    doubt: float
+    verdict: int
+    cause: int
+    readings_used: int
+    readings_unused: int
+    observations_used: int
+    contradictions: int
+    def __init__(self, *, probability_healthy: float | None = ..., probability_pair: float | None = ..., doubt: float | None = ..., verdict: int | None = ..., cause: int | None = ..., readings_used: int | None = ..., readings_unused: int | None = ..., observations_used: int | None = ..., contradictions: int | None = ...) -> None: ...
 
 def units_is_gauge(*, symbol: str) -> int: ...
 
@@ -1799,6 +2087,155 @@ class RatingCompleteResult(NamedTuple):
 
 def rating_complete(*, machine: Machine, site: MachineSite) -> RatingCompleteResult: ...
 
+@overload
+def evidence_find(*, kind: int, name: str) -> int: ...
+@overload
+def evidence_find(*, kind: _Array, name: str) -> Any: ...
+
+class EvidenceReadingsGetResult(NamedTuple):
+    value: float
+    uncertainty: float
+
+@overload
+def evidence_readings_get(*, readings: EvidenceReadings, reading: int) -> EvidenceReadingsGetResult: ...
+@overload
+def evidence_readings_get(*, readings: EvidenceReadings, reading: _Array) -> Any: ...
+
+class EvidenceReadingsCheckResult(NamedTuple):
+    reading: int
+    n_taken: int
+
+def evidence_readings_check(*, readings: EvidenceReadings) -> EvidenceReadingsCheckResult: ...
+
+@overload
+def likelihood_prior(*, cause: int) -> float: ...
+@overload
+def likelihood_prior(*, cause: _Array) -> Any: ...
+
+class LikelihoodSizeResult(NamedTuple):
+    size: float
+    cost: float
+    two_sided: int
+
+@overload
+def likelihood_size(*, cause: int) -> LikelihoodSizeResult: ...
+@overload
+def likelihood_size(*, cause: _Array) -> Any: ...
+
+class LikelihoodObservationResult(NamedTuple):
+    hit: float
+    false_alarm: float
+    basis: int
+
+@overload
+def likelihood_observation(*, cause: int, observation: int) -> LikelihoodObservationResult: ...
+@overload
+def likelihood_observation(*, cause: _Array, observation: _Array) -> Any: ...
+
+class LikelihoodReadingResult(NamedTuple):
+    slope: float
+    limit: float
+    spread: float
+    basis: int
+
+@overload
+def likelihood_reading(*, cause: int, reading: int) -> LikelihoodReadingResult: ...
+@overload
+def likelihood_reading(*, cause: _Array, reading: _Array) -> Any: ...
+
+class LikelihoodSpreadResult(NamedTuple):
+    u_found: float
+    u_expected: float
+    expected: float
+    wide: float
+    affected: float
+    scale: int
+
+@overload
+def likelihood_spread(*, reading: int) -> LikelihoodSpreadResult: ...
+@overload
+def likelihood_spread(*, reading: _Array) -> Any: ...
+
+class LikelihoodDeviationResult(NamedTuple):
+    deviation: float
+    spread: float
+
+@overload
+def likelihood_deviation(*, reading: int, found: float, u_found: float | None = ..., expected: float | None = ..., u_expected: float | None = ..., reference: float | None = ...) -> LikelihoodDeviationResult: ...
+@overload
+def likelihood_deviation(*, reading: _Array, found: _Array, u_found: _Array | None = ..., expected: _Array | None = ..., u_expected: _Array | None = ..., reference: _Array | None = ...) -> Any: ...
+
+class LikelihoodLevelOffResult(NamedTuple):
+    rate: float
+    centre_pa: float
+    spread: float
+
+@overload
+def likelihood_level_off(*, cause: int) -> LikelihoodLevelOffResult: ...
+@overload
+def likelihood_level_off(*, cause: _Array) -> Any: ...
+
+class LikelihoodEffortResult(NamedTuple):
+    effort_s: float
+    cautions: int
+    qualification: int
+
+@overload
+def likelihood_effort(*, check: int) -> LikelihoodEffortResult: ...
+@overload
+def likelihood_effort(*, check: _Array) -> Any: ...
+
+@overload
+def likelihood_density(*, residual: float) -> float: ...
+@overload
+def likelihood_density(*, residual: _Array) -> Any: ...
+
+@overload
+def likelihood_update(*, prior: float, hit: float, false_alarm: float, answer: int) -> float: ...
+@overload
+def likelihood_update(*, prior: _Array, hit: _Array, false_alarm: _Array, answer: _Array) -> Any: ...
+
+@overload
+def likelihood_information(*, prior: float, hit: float, false_alarm: float) -> float: ...
+@overload
+def likelihood_information(*, prior: _Array, hit: _Array, false_alarm: _Array) -> Any: ...
+
+@overload
+def diagnosis_subject_cause(*, subject: DiagnosisSubject, cause: int) -> float: ...
+@overload
+def diagnosis_subject_cause(*, subject: DiagnosisSubject, cause: _Array) -> Any: ...
+
+@overload
+def diagnosis_subject_reading(*, subject: DiagnosisSubject, reading: int) -> int: ...
+@overload
+def diagnosis_subject_reading(*, subject: DiagnosisSubject, reading: _Array) -> Any: ...
+
+class DiagnosisExpectationFromMachineResult(NamedTuple):
+    subject: DiagnosisSubject
+    expected: EvidenceReadings
+
+@overload
+def diagnosis_expectation_from_machine(*, machine: Machine, site: MachineSite, receiver_pa: float | None = ...) -> DiagnosisExpectationFromMachineResult: ...
+@overload
+def diagnosis_expectation_from_machine(*, machine: Machine, site: MachineSite, receiver_pa: _Array | None = ...) -> Any: ...
+
+def diagnosis_finding_compare(*, subject: DiagnosisSubject, expected: EvidenceReadings, found: EvidenceReadings, findings_capacity: int) -> _Sequence[DiagnosisFinding]: ...
+
+@overload
+def diagnosis_finding_value(*, reading: int, expected: float, reference: float | None = ..., deviation: float) -> float: ...
+@overload
+def diagnosis_finding_value(*, reading: _Array, expected: _Array, reference: _Array | None = ..., deviation: _Array) -> Any: ...
+
+def diagnosis_check_rank(*, subject: DiagnosisSubject, found: EvidenceReadings, observation: _Sequence[int] | None = ..., answer: _Sequence[int] | None = ..., causes: _Sequence[DiagnosisCause], effort_s: _Sequence[float] | None = ..., checks_capacity: int) -> _Sequence[DiagnosisCheck]: ...
+
+class DiagnosisRankResult(NamedTuple):
+    causes: _Sequence[DiagnosisCause]
+    reasons: _Sequence[DiagnosisReason]
+    findings: _Sequence[DiagnosisFinding]
+    summary: DiagnosisSummary
+
+def diagnosis_rank(*, subject: DiagnosisSubject, expected: EvidenceReadings, found: EvidenceReadings, observation: _Sequence[int] | None = ..., answer: _Sequence[int] | None = ..., prior: _Sequence[float] | None = ..., options: DiagnosisOptions, causes_capacity: int, reasons_capacity: int, findings_capacity: int) -> DiagnosisRankResult: ...
+
 def status_name(*, status: int) -> str: ...
 
 def status_text(*, status: int) -> str: ...
@@ -1828,3 +2265,19 @@ def reference_text(*, state: int) -> str: ...
 def fault_count() -> int: ...
 
 def fault_name(*, fault: int) -> str: ...
+
+def evidence_count(*, kind: int) -> int: ...
+
+def evidence_name(*, kind: int, code: int) -> str: ...
+
+def evidence_title(*, kind: int, code: int) -> str: ...
+
+def evidence_text(*, kind: int, code: int) -> str: ...
+
+def evidence_remedy(*, cause: int) -> str: ...
+
+def evidence_proof(*, cause: int) -> str: ...
+
+def evidence_check_for(*, kind: int, code: int) -> int: ...
+
+def likelihood_cautions(*, cause: int) -> int: ...

@@ -1,0 +1,783 @@
+/* SPDX-License-Identifier: MIT */
+#include "diagnosis.h"
+
+#include <freeair/likelihood.h>
+#include <freeair/verdict.h>
+
+#include <check.h>
+
+static const double psi = 6894.757293168361;
+
+/* ---- what is always true ---- */
+
+START_TEST(no_evidence_leaves_the_priors)
+{
+  visit v = new_visit();
+  diagnose(&v);
+  ck_assert_int_eq(v.status, FREEAIR_OK);
+  ck_assert_uint_eq(v.n_causes, 24);
+  ck_assert_uint_eq(v.n_reasons, 0);
+  ck_assert_uint_eq(v.n_findings, 0);
+  ck_assert_int_eq(v.summary.verdict, FREEAIR_VERDICT_CANNOT_TELL);
+  for (size_t i = 0; i < v.n_causes; i++) {
+    ck_assert_double_eq_tol(v.causes[i].probability, v.causes[i].prior, 1e-12);
+    ck_assert_double_eq_tol(v.causes[i].support, 0.0, 1e-9);
+  }
+  v.options.pair_share = 0.0;
+  diagnose(&v);
+  for (size_t i = 0; i < v.n_causes; i++) {
+    double prior;
+    freeair_likelihood_prior(v.causes[i].cause, &prior);
+    ck_assert_double_eq_tol(v.causes[i].probability, prior, 1e-12);
+    ck_assert_double_eq(v.causes[i].probability, v.causes[i].probability_alone);
+  }
+}
+END_TEST
+
+static void fill(visit *v, uint32_t *state)
+{
+  const freeair_evidence_readings e = v->expected;
+  if (uniform(state) < 0.7) v->found.t_empty_to_cutout_s = e.t_empty_to_cutout_s * exp(0.3 * uniform(state));
+  if (uniform(state) < 0.5) v->found.t_cutin_to_cutout_s = e.t_cutin_to_cutout_s * exp(0.4 * uniform(state));
+  if (uniform(state) < 0.5) v->found.p_interstage_pa = e.p_interstage_pa * exp(0.3 * normal(state));
+  if (uniform(state) < 0.4) v->found.t_lp_discharge_k = e.t_lp_discharge_k + 20.0 * normal(state);
+  if (uniform(state) < 0.4) v->found.motor_speed_rev_s = e.motor_speed_rev_s * exp(-0.03 * uniform(state));
+  if (uniform(state) < 0.4) v->found.pump_speed_rev_s = e.pump_speed_rev_s * exp(-0.1 * uniform(state));
+  if (uniform(state) < 0.3) v->found.run_capacitance_f = e.run_capacitance_f * exp(-0.2 * uniform(state));
+  if (uniform(state) < 0.3) v->found.leak_isolated_m3_s = 0.001 * uniform(state);
+  if (uniform(state) < 0.3) v->found.leak_open_m3_s = 0.004 * uniform(state);
+  for (int32_t o = 1; o < freeair_evidence_count(FREEAIR_EVIDENCE_KIND_OBSERVATION); o++)
+    if (uniform(state) < 0.25) say(v, o, uniform(state) < 0.2 ? FREEAIR_EVIDENCE_YES : FREEAIR_EVIDENCE_NO);
+}
+
+/* Each hypothesis once: causes alone and pairs make one; a pair counts for two causes. */
+START_TEST(probabilities_make_one)
+{
+  uint32_t state = 17;
+  for (int k = 0; k < 40; k++) {
+    visit v = new_visit();
+    fill(&v, &state);
+    diagnose(&v);
+    ck_assert_int_ge(v.status, 0);
+    double alone = 0.0;
+    double present = 0.0;
+    for (size_t i = 0; i < v.n_causes; i++) {
+      const freeair_diagnosis_cause *c = &v.causes[i];
+      ck_assert(c->probability >= 0.0 && c->probability <= 1.0 && c->probability_alone <= c->probability + 1e-12);
+      ck_assert(c->support >= 0.0 && c->contradiction <= 0.0);
+      if (c->cause != FREEAIR_EVIDENCE_OTHER) ck_assert(c->severity >= 0.0 && c->severity < 1.0 && c->u_severity >= 0.0);
+      if (i > 0) ck_assert_double_le(c->probability, v.causes[i - 1].probability);
+      alone += c->probability_alone;
+      present += c->probability;
+    }
+    ck_assert_double_eq_tol(alone + v.summary.probability_pair, 1.0, 1e-12);
+    ck_assert_double_eq_tol(present - alone, 2.0 * v.summary.probability_pair, 1e-12);
+    ck_assert_double_eq_tol(v.summary.probability_healthy, probability_of(&v, FREEAIR_EVIDENCE_HEALTHY), 1e-15);
+    ck_assert_int_eq(v.summary.cause, v.causes[0].cause);
+    ck_assert_int_eq(v.summary.observations_used, (int32_t)v.n_observations);
+  }
+}
+END_TEST
+
+START_TEST(order_of_answers_does_not_matter)
+{
+  uint32_t state = 99;
+  for (int k = 0; k < 10; k++) {
+    visit v = new_visit();
+    fill(&v, &state);
+    diagnose(&v);
+    visit w = v;
+    for (size_t i = 0; i < v.n_observations; i++) {
+      w.observation[i] = v.observation[v.n_observations - 1 - i];
+      w.answer[i] = v.answer[v.n_observations - 1 - i];
+    }
+    /* what is said twice is said once */
+    if (v.n_observations > 0) say(&w, v.observation[0], v.answer[0]);
+    diagnose(&w);
+    ck_assert_uint_eq(w.n_causes, v.n_causes);
+    ck_assert_uint_eq(w.n_reasons, v.n_reasons);
+    for (size_t i = 0; i < v.n_causes; i++) {
+      ck_assert_int_eq(w.causes[i].cause, v.causes[i].cause);
+      ck_assert_double_eq(w.causes[i].probability, v.causes[i].probability);
+    }
+  }
+}
+END_TEST
+
+START_TEST(not_checked_is_no_evidence)
+{
+  visit v = new_visit();
+  v.found.t_empty_to_cutout_s = 380.0;
+  diagnose(&v);
+  visit w = v;
+  for (int32_t o = 1; o < freeair_evidence_count(FREEAIR_EVIDENCE_KIND_OBSERVATION); o++)
+    say(&w, o, FREEAIR_EVIDENCE_NOT_CHECKED);
+  diagnose(&w);
+  ck_assert_int_eq(w.summary.observations_used, 0);
+  for (size_t i = 0; i < v.n_causes; i++) {
+    ck_assert_int_eq(w.causes[i].cause, v.causes[i].cause);
+    ck_assert_double_eq(w.causes[i].probability, v.causes[i].probability);
+  }
+}
+END_TEST
+
+/* A yes speaks for the causes that bring it and a no against them, whatever else is known. */
+START_TEST(answers_push_the_right_way)
+{
+  uint32_t state = 5;
+  for (int32_t o = 1; o < freeair_evidence_count(FREEAIR_EVIDENCE_KIND_OBSERVATION); o++) {
+    int32_t best = 0;
+    double most = 0.0;
+    double false_alarm;
+    for (int32_t c = 1; c < freeair_evidence_count(FREEAIR_EVIDENCE_KIND_CAUSE); c++) {
+      double hit;
+      int32_t basis;
+      freeair_likelihood_observation(c, o, &hit, &false_alarm, &basis);
+      if (hit > most) {
+        most = hit;
+        best = c;
+      }
+    }
+    visit v = new_visit();
+    fill(&v, &state);
+    v.n_observations = 0;
+    diagnose(&v);
+    const double before = probability_of(&v, best);
+    say(&v, o, FREEAIR_EVIDENCE_YES);
+    diagnose(&v);
+    ck_assert_double_gt(probability_of(&v, best), before);
+    v.answer[0] = FREEAIR_EVIDENCE_NO;
+    diagnose(&v);
+    ck_assert_double_lt(probability_of(&v, best), before);
+  }
+}
+END_TEST
+
+/* The slower the pump against a motor that is right, the more it is slip, and the worse. */
+START_TEST(readings_push_the_right_way)
+{
+  double last = 0.0;
+  double lost = -1.0;
+  for (double ratio = 0.995; ratio > 0.87; ratio -= 0.01) {
+    visit v = new_visit();
+    v.found.motor_speed_rev_s = v.expected.motor_speed_rev_s;
+    v.found.pump_speed_rev_s = v.expected.pump_speed_rev_s * ratio;
+    diagnose(&v);
+    ck_assert_double_gt(probability_of(&v, FREEAIR_EVIDENCE_BELT_SLIP), last);
+    last = probability_of(&v, FREEAIR_EVIDENCE_BELT_SLIP);
+    ck_assert_double_gt(row_of(&v, FREEAIR_EVIDENCE_BELT_SLIP)->severity, lost);
+    lost = row_of(&v, FREEAIR_EVIDENCE_BELT_SLIP)->severity;
+    if (ratio < 0.95) ck_assert_double_eq_tol(lost, 1.0 - ratio, 0.02);
+  }
+  ck_assert_double_gt(last, 0.8);
+  double healthy = 1.0;
+  for (double ratio = 1.0; ratio < 1.6; ratio *= 1.04) {
+    visit v = new_visit();
+    v.found.t_empty_to_cutout_s = v.expected.t_empty_to_cutout_s * ratio;
+    diagnose(&v);
+    ck_assert_double_lt(v.summary.probability_healthy, healthy);
+    healthy = v.summary.probability_healthy;
+  }
+  ck_assert_double_lt(healthy, 0.001);
+}
+END_TEST
+
+START_TEST(a_worse_instrument_says_less)
+{
+  double last = 1.0;
+  for (double u = 0.001; u < 0.2; u *= 2.0) {
+    visit v = new_visit();
+    v.found.run_capacitance_f = 34e-6;
+    v.found.u_run_capacitance_f = 34e-6 * u;
+    diagnose(&v);
+    ck_assert_double_lt(probability_of(&v, FREEAIR_EVIDENCE_RUN_CAPACITOR), last);
+    last = probability_of(&v, FREEAIR_EVIDENCE_RUN_CAPACITOR);
+  }
+  ck_assert_double_lt(last, 0.1);
+}
+END_TEST
+
+/* Two numbers from one test are no two witnesses. */
+START_TEST(one_test_counts_once)
+{
+  visit one = new_visit();
+  one.found.t_empty_to_cutout_s = one.expected.t_empty_to_cutout_s * 1.09;
+  one.expected.u_t_empty_to_cutout_s = 15.0;
+  one.found.u_t_empty_to_cutout_s = 0.0;
+  visit both = one;
+  both.found.delivery_m3_s = both.expected.delivery_m3_s / 1.09;
+  both.expected.u_delivery_m3_s = both.expected.delivery_m3_s * 15.0 / 293.0;
+  both.found.u_delivery_m3_s = 0.0;
+  diagnose(&one);
+  diagnose(&both);
+  ck_assert_double_eq_tol(both.summary.probability_healthy, one.summary.probability_healthy, 0.03);
+}
+END_TEST
+
+/* ---- what the machine can have ---- */
+
+START_TEST(impossible_causes_are_not_named)
+{
+  visit v = new_visit();
+  v.subject.stages = 1;
+  v.subject.cylinders = 2;
+  v.subject.head = FREEAIR_DIAGNOSIS_HEAD_SHARED;
+  v.subject.drive = FREEAIR_DIAGNOSIS_DRIVE_DIRECT;
+  v.subject.supply = FREEAIR_DIAGNOSIS_THREE_PHASE;
+  v.found.p_interstage_pa = 2e5;
+  v.found.belt_deflection_m = 0.1;
+  v.found.run_capacitance_f = 1e-6;
+  diagnose(&v);
+  const int32_t gone[] = {FREEAIR_EVIDENCE_HP_SUCTION_VALVE, FREEAIR_EVIDENCE_HP_DISCHARGE_VALVE,
+                          FREEAIR_EVIDENCE_INTERSTAGE_LEAK,  FREEAIR_EVIDENCE_INTERCOOLER_FOULED,
+                          FREEAIR_EVIDENCE_RELIEF_WEAK,      FREEAIR_EVIDENCE_BELT_SLIP,
+                          FREEAIR_EVIDENCE_WRONG_PULLEY,     FREEAIR_EVIDENCE_RUN_CAPACITOR,
+                          FREEAIR_EVIDENCE_START_CAPACITOR};
+  for (size_t i = 0; i < sizeof gone / sizeof gone[0]; i++) ck_assert_int_eq(row_of(&v, gone[i])->cause, 0);
+  ck_assert_uint_eq(v.n_causes, 15);
+  ck_assert_int_eq(v.summary.readings_unused, 3);
+  for (size_t i = 0; i < v.n_findings; i++) ck_assert_int_eq(v.findings[i].use, FREEAIR_DIAGNOSIS_NOT_APPLICABLE);
+  /* health keeps its share, the other faults take what is left */
+  ck_assert_double_eq_tol(v.summary.probability_healthy, 0.25, 1e-12);
+  ck_assert_double_gt(row_of(&v, FREEAIR_EVIDENCE_GASKET_BETWEEN)->prior, 0.05);
+}
+END_TEST
+
+START_TEST(priors_are_the_callers)
+{
+  visit v = new_visit();
+  v.n_prior = (size_t)freeair_evidence_count(FREEAIR_EVIDENCE_KIND_CAUSE);
+  for (size_t c = 0; c < v.n_prior; c++) v.prior[c] = 0.0;
+  v.prior[FREEAIR_EVIDENCE_HEALTHY] = 30.0;
+  v.prior[FREEAIR_EVIDENCE_BELT_SLIP] = 10.0;
+  diagnose(&v);
+  ck_assert_uint_eq(v.n_causes, 2);
+  ck_assert_double_eq_tol(v.summary.probability_healthy, 0.75, 1e-12);
+  v.found.t_empty_to_cutout_s = 400.0;
+  diagnose(&v);
+  ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_BELT_SLIP);
+  v.prior[FREEAIR_EVIDENCE_HEALTHY] = NAN; /* its default again */
+  v.prior[FREEAIR_EVIDENCE_BELT_SLIP] = 0.25;
+  v.found.t_empty_to_cutout_s = NAN;
+  diagnose(&v);
+  ck_assert_double_eq_tol(v.summary.probability_healthy, 0.5, 1e-12);
+  v.prior[FREEAIR_EVIDENCE_HEALTHY] = 0.0;
+  v.prior[FREEAIR_EVIDENCE_BELT_SLIP] = 0.0;
+  diagnose(&v);
+  ck_assert_int_eq(v.status, FREEAIR_ERR_NO_SOLUTION);
+  v.prior[FREEAIR_EVIDENCE_BELT_SLIP] = -1.0;
+  diagnose(&v);
+  ck_assert_int_eq(v.status, FREEAIR_ERR_DOMAIN);
+}
+END_TEST
+
+/* ---- reasons, groups, contradictions ---- */
+
+/* With nothing shared between items, a cause's reasons are what moved its log-odds. */
+START_TEST(reasons_explain)
+{
+  visit v = new_visit();
+  v.found.run_capacitance_f = 30e-6;
+  diagnose(&v);
+  const freeair_diagnosis_cause *c = row_of(&v, FREEAIR_EVIDENCE_RUN_CAPACITOR);
+  const double moved = log(c->probability / (1.0 - c->probability)) - log(c->prior / (1.0 - c->prior));
+  ck_assert_double_eq_tol(c->support, moved, 1e-9);
+  ck_assert_int_eq(v.reasons[0].cause, FREEAIR_EVIDENCE_RUN_CAPACITOR);
+  ck_assert_int_eq(v.reasons[0].reading, FREEAIR_EVIDENCE_RUN_CAPACITANCE);
+  ck_assert_double_eq_tol(v.reasons[0].log_odds, moved, 1e-9);
+  ck_assert_double_eq(v.reasons[0].found, 30e-6);
+  ck_assert_double_eq_tol(v.reasons[0].expected, 40e-6, 1e-15);
+  ck_assert_double_eq_tol(v.reasons[0].predicted, 30e-6, 2e-6);
+  say(&v, FREEAIR_EVIDENCE_HUMS_AT_START, FREEAIR_EVIDENCE_YES);
+  say(&v, FREEAIR_EVIDENCE_BLOW_BACK_AT_INLET, FREEAIR_EVIDENCE_NO);
+  diagnose(&v);
+  double sum = 0.0;
+  double last = INFINITY;
+  for (size_t i = 0; i < v.n_reasons && v.reasons[i].cause == v.causes[0].cause; i++) {
+    const freeair_diagnosis_reason *r = &v.reasons[i];
+    ck_assert((r->reading == 0) != (r->observation == 0));
+    if (r->observation == FREEAIR_EVIDENCE_HUMS_AT_START) ck_assert_double_gt(r->log_odds, 0.0);
+    ck_assert_double_le(fabs(r->log_odds), last);
+    last = fabs(r->log_odds);
+    sum += r->log_odds;
+  }
+  ck_assert_double_eq_tol(sum, v.causes[0].support + v.causes[0].contradiction, 0.1);
+}
+END_TEST
+
+/* Two times alone tell little: nearly all faults look alike. Saying so, and what to check, is the answer. */
+START_TEST(times_alone_leave_a_group)
+{
+  visit v = new_visit();
+  v.found.t_empty_to_cutout_s = v.expected.t_empty_to_cutout_s * 1.35;
+  v.found.t_cutin_to_cutout_s = v.expected.t_cutin_to_cutout_s * 1.4;
+  diagnose(&v);
+  const int32_t group = v.causes[0].group;
+  ck_assert_int_gt(group, 0);
+  int members = 0;
+  for (size_t i = 0; i < v.n_causes; i++) {
+    if (v.causes[i].group != group) continue;
+    members++;
+    ck_assert_int_eq(v.causes[i].check, v.causes[0].check);
+  }
+  ck_assert_int_ge(members, 4);
+  ck_assert_int_gt(v.causes[0].check, 0);
+  ck_assert_double_lt(v.causes[0].probability, 0.5);
+}
+END_TEST
+
+/* Common practice, no source: an LP discharge valve against an interstage leak needs soap. */
+START_TEST(soap_splits_valve_and_leak)
+{
+  visit v = new_visit();
+  v.n_prior = (size_t)freeair_evidence_count(FREEAIR_EVIDENCE_KIND_CAUSE);
+  for (size_t c = 0; c < v.n_prior; c++) v.prior[c] = 0.0;
+  v.prior[FREEAIR_EVIDENCE_LP_DISCHARGE_VALVE] = 1.0;
+  v.prior[FREEAIR_EVIDENCE_INTERSTAGE_LEAK] = 1.0;
+  v.options.pair_share = 0.0;
+  v.found.t_empty_to_cutout_s = 400.0;
+  v.found.p_interstage_pa = 3.2e5;
+  v.found.t_hp_discharge_k = 470.0;
+  v.found.motor_current_a = 19.0;
+  diagnose(&v);
+  ck_assert_int_gt(v.causes[0].group, 0);
+  ck_assert_int_eq(v.causes[1].group, v.causes[0].group);
+  say(&v, FREEAIR_EVIDENCE_INTERSTAGE_BUBBLES, FREEAIR_EVIDENCE_YES);
+  diagnose(&v);
+  ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_INTERSTAGE_LEAK);
+  ck_assert_double_gt(v.causes[0].probability, 0.9);
+  ck_assert_int_eq(v.causes[0].group, 0);
+}
+END_TEST
+
+START_TEST(contradictions_are_named)
+{
+  visit v = new_visit();
+  v.found.delivery_m3_s = 0.5 * v.expected.delivery_m3_s; /* yet the time is right */
+  v.found.t_empty_to_cutout_s = v.expected.t_empty_to_cutout_s;
+  diagnose(&v);
+  ck_assert_int_eq(v.status, FREEAIR_WARN_INCONSISTENT);
+  ck_assert_int_eq(v.summary.contradictions, 2);
+  ck_assert_int_eq(v.summary.verdict, FREEAIR_VERDICT_CANNOT_TELL);
+  const freeair_diagnosis_finding *delivery = finding_of(&v, FREEAIR_EVIDENCE_DELIVERY);
+  ck_assert_int_eq(delivery->use, FREEAIR_DIAGNOSIS_CONTRADICTS);
+  ck_assert_double_lt(delivery->disagreement, -3.0);
+  ck_assert_double_eq_tol(delivery->predicted, v.expected.delivery_m3_s, 0.0008);
+  /* the pump slips by the tachometer, yet delivers and times are right: the tachometer is alone */
+  visit w = new_visit();
+  w.found.motor_speed_rev_s = w.expected.motor_speed_rev_s;
+  w.found.pump_speed_rev_s = 0.8 * w.expected.pump_speed_rev_s;
+  w.found.t_empty_to_cutout_s = w.expected.t_empty_to_cutout_s;
+  w.found.motor_current_a = w.expected.motor_current_a;
+  w.found.p_interstage_pa = w.expected.p_interstage_pa;
+  diagnose(&w);
+  ck_assert_int_eq(w.status, FREEAIR_WARN_INCONSISTENT);
+  const freeair_diagnosis_finding *pump = finding_of(&w, FREEAIR_EVIDENCE_PUMP_SPEED);
+  ck_assert_int_eq(pump->use, FREEAIR_DIAGNOSIS_CONTRADICTS);
+  ck_assert_double_eq_tol(pump->predicted, w.expected.pump_speed_rev_s, 0.3);
+  /* one reading alone, however far off, contradicts nothing */
+  visit x = new_visit();
+  x.found.t_empty_to_cutout_s = 4.0 * x.expected.t_empty_to_cutout_s;
+  diagnose(&x);
+  ck_assert_int_eq(x.status, FREEAIR_OK);
+}
+END_TEST
+
+/* Nothing that is listed fits: something else keeps its probability. */
+START_TEST(something_else_is_kept)
+{
+  visit v = new_visit();
+  v.found.p_interstage_pa = 0.5 * v.expected.p_interstage_pa;
+  v.found.t_empty_to_cutout_s = 0.8 * v.expected.t_empty_to_cutout_s;
+  v.found.t_hp_discharge_k = v.expected.t_hp_discharge_k - 60.0;
+  diagnose(&v);
+  ck_assert_double_gt(probability_of(&v, FREEAIR_EVIDENCE_OTHER), 0.3);
+}
+END_TEST
+
+START_TEST(two_faults_are_both_named)
+{
+  visit v = new_visit();
+  v.found.motor_speed_rev_s = 28.8;
+  v.found.pump_speed_rev_s = 10.6;
+  v.found.run_capacitance_f = 29e-6;
+  v.found.leak_isolated_m3_s = 0.0016;
+  v.found.leak_open_m3_s = 0.0021;
+  say(&v, FREEAIR_EVIDENCE_BELT_DUST, FREEAIR_EVIDENCE_YES);
+  say(&v, FREEAIR_EVIDENCE_UNLOADER_BLOWS_STOPPED, FREEAIR_EVIDENCE_YES);
+  v.found.run_capacitance_f = NAN;
+  diagnose(&v);
+  ck_assert_double_gt(probability_of(&v, FREEAIR_EVIDENCE_BELT_SLIP), 0.8);
+  ck_assert_double_gt(probability_of(&v, FREEAIR_EVIDENCE_CHECK_VALVE), 0.8);
+  ck_assert_double_gt(v.summary.probability_pair, 0.8);
+}
+END_TEST
+
+/* ---- never a confident wrong answer on a healthy machine ---- */
+
+/* Healthy machines with the scatter that expectations have, read with ordinary instruments. */
+START_TEST(healthy_machines_are_not_accused)
+{
+  uint32_t state = 2024;
+  const int n = 200;
+  int accused = 0;
+  int condemned = 0;
+  int first = 0;
+  for (int k = 0; k < n; k++) {
+    visit v = new_visit();
+    v.subject.service_valve_closed = FREEAIR_EVIDENCE_YES;
+    const freeair_evidence_readings e = v.expected;
+    const double unit = 0.05 * normal(&state);
+    v.found.t_empty_to_cutout_s = e.t_empty_to_cutout_s * exp(unit + 0.02 * normal(&state));
+    v.found.t_cutin_to_cutout_s = e.t_cutin_to_cutout_s * exp(unit + 0.03 * normal(&state));
+    if (k % 2 == 0) v.found.p_interstage_pa = e.p_interstage_pa * exp(0.08 * normal(&state));
+    if (k % 4 == 0) {
+      v.found.t_lp_discharge_k = e.t_lp_discharge_k + 13.0 * normal(&state);
+      v.found.motor_speed_rev_s = e.motor_speed_rev_s * exp(0.008 * normal(&state));
+      v.found.pump_speed_rev_s = e.pump_speed_rev_s * exp(0.012 * normal(&state));
+      v.found.leak_isolated_m3_s = fabs(0.01 * normal(&state)) * e.delivery_m3_s;
+      /* a few per cent of leak is usual, and no fault */
+      v.found.leak_open_m3_s = fmax(0.0, 0.05 + 0.04 * normal(&state)) * e.delivery_m3_s;
+    }
+    diagnose(&v);
+    first += v.summary.cause == FREEAIR_EVIDENCE_HEALTHY;
+    accused += v.summary.cause != FREEAIR_EVIDENCE_HEALTHY && v.causes[0].probability > 0.5;
+    condemned += v.summary.verdict == FREEAIR_VERDICT_FAILS;
+  }
+  ck_assert_int_le(accused, n / 100);
+  ck_assert_int_le(condemned, n / 50);
+  ck_assert_int_ge(first, n * 9 / 10);
+}
+END_TEST
+
+/* An expectation reckoned for another site accuses nobody: it is named instead. */
+START_TEST(a_wrong_site_is_named)
+{
+  visit v = new_visit();
+  v.found.t_ambient_k = 313.15;
+  v.found.p_ambient_pa = 80000.0;
+  v.found.t_empty_to_cutout_s = v.expected.t_empty_to_cutout_s * 1.27;
+  v.found.t_cutin_to_cutout_s = v.expected.t_cutin_to_cutout_s * 1.27;
+  diagnose(&v);
+  ck_assert_int_eq(v.status, FREEAIR_WARN_INCONSISTENT);
+  ck_assert_int_eq(finding_of(&v, FREEAIR_EVIDENCE_AMBIENT)->use, FREEAIR_DIAGNOSIS_CONTRADICTS);
+  ck_assert_int_eq(finding_of(&v, FREEAIR_EVIDENCE_BAROMETER)->use, FREEAIR_DIAGNOSIS_CONTRADICTS);
+  ck_assert_int_ne(v.summary.verdict, FREEAIR_VERDICT_FAILS);
+  ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_HEALTHY);
+}
+END_TEST
+
+/* After a repair the same call on new readings proves it. */
+START_TEST(a_repair_is_proved)
+{
+  visit v = new_visit();
+  v.subject.service_valve_closed = FREEAIR_EVIDENCE_YES;
+  v.found.t_empty_to_cutout_s = 450.0;
+  v.found.p_interstage_pa = 2.8e5;
+  say(&v, FREEAIR_EVIDENCE_BLOW_BACK_AT_INLET, FREEAIR_EVIDENCE_YES);
+  diagnose(&v);
+  ck_assert_int_eq(v.summary.verdict, FREEAIR_VERDICT_FAILS);
+  ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_LP_SUCTION_VALVE);
+  v.found.t_empty_to_cutout_s = 296.0;
+  v.found.t_cutin_to_cutout_s = 61.0;
+  v.found.p_interstage_pa = 4.15e5;
+  v.found.motor_speed_rev_s = 29.0;
+  v.found.pump_speed_rev_s = 13.3;
+  v.found.leak_isolated_m3_s = 0.00003;
+  v.found.leak_open_m3_s = 0.0005;
+  v.found.t_intercooler_out_k = 347.0;
+  v.found.filter_drop_pa = 950.0;
+  v.answer[0] = FREEAIR_EVIDENCE_NO;
+  say(&v, FREEAIR_EVIDENCE_HUMS_AT_START, FREEAIR_EVIDENCE_NO);
+  say(&v, FREEAIR_EVIDENCE_STOPS_AT_WRONG_PRESSURE, FREEAIR_EVIDENCE_NO);
+  say(&v, FREEAIR_EVIDENCE_SYSTEM_STARVES, FREEAIR_EVIDENCE_NO);
+  diagnose(&v);
+  ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_HEALTHY);
+  ck_assert_int_eq(v.summary.verdict, FREEAIR_VERDICT_MEETS);
+}
+END_TEST
+
+/* ---- facts of the trade: common practice, no source ---- */
+
+START_TEST(levels_off_blowing_back_is_the_lp_suction_valve)
+{
+  for (double gauge = 40.0; gauge <= 80.0; gauge += 10.0) {
+    visit v = new_visit();
+    v.subject.stages = 2;
+    v.found.p_level_off_pa = 101325.0 + gauge * psi;
+    say(&v, FREEAIR_EVIDENCE_BLOW_BACK_AT_INLET, FREEAIR_EVIDENCE_YES);
+    diagnose(&v);
+    ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_LP_SUCTION_VALVE);
+    ck_assert_double_gt(v.causes[0].probability, 0.6);
+  }
+}
+END_TEST
+
+START_TEST(relief_popping_is_the_hp_valves)
+{
+  visit v = new_visit();
+  say(&v, FREEAIR_EVIDENCE_INTERSTAGE_RELIEF_POPS, FREEAIR_EVIDENCE_YES);
+  diagnose(&v);
+  for (size_t i = 0; i < 2; i++)
+    ck_assert(v.causes[i].cause == FREEAIR_EVIDENCE_HP_SUCTION_VALVE ||
+              v.causes[i].cause == FREEAIR_EVIDENCE_HP_DISCHARGE_VALVE);
+  /* unless it pops below its setting */
+  say(&v, FREEAIR_EVIDENCE_RELIEF_POPS_EARLY, FREEAIR_EVIDENCE_YES);
+  diagnose(&v);
+  ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_RELIEF_WEAK);
+}
+END_TEST
+
+START_TEST(side_by_side_levelling_off_is_the_gasket)
+{
+  visit v = new_visit();
+  v.subject.head = FREEAIR_DIAGNOSIS_HEAD_SHARED;
+  v.found.p_level_off_pa = 101325.0 + 80.0 * psi;
+  diagnose(&v);
+  ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_GASKET_BETWEEN);
+  v.subject.head = FREEAIR_DIAGNOSIS_HEAD_SEPARATE;
+  diagnose(&v);
+  ck_assert_int_ne(v.summary.cause, FREEAIR_EVIDENCE_GASKET_BETWEEN);
+}
+END_TEST
+
+START_TEST(oil_and_breather_are_the_rings)
+{
+  visit v = new_visit();
+  v.found.t_empty_to_cutout_s = 1.3 * v.expected.t_empty_to_cutout_s;
+  say(&v, FREEAIR_EVIDENCE_OIL_IN_DRAIN, FREEAIR_EVIDENCE_YES);
+  say(&v, FREEAIR_EVIDENCE_BREATHER_BLOWS, FREEAIR_EVIDENCE_YES);
+  diagnose(&v);
+  ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_PISTON_RINGS);
+  ck_assert_double_gt(v.causes[0].probability, 0.8);
+}
+END_TEST
+
+START_TEST(slow_pump_with_a_right_motor_is_the_belt)
+{
+  visit v = new_visit();
+  v.found.motor_speed_rev_s = v.expected.motor_speed_rev_s;
+  v.found.pump_speed_rev_s = 0.9 * v.expected.pump_speed_rev_s;
+  diagnose(&v);
+  ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_BELT_SLIP);
+}
+END_TEST
+
+START_TEST(slow_motor_with_low_microfarads_is_the_capacitor)
+{
+  visit v = new_visit();
+  v.found.motor_speed_rev_s = 0.97 * v.expected.motor_speed_rev_s;
+  v.found.run_capacitance_f = 0.75 * v.expected.run_capacitance_f;
+  diagnose(&v);
+  ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_RUN_CAPACITOR);
+  ck_assert_double_gt(v.causes[0].probability, 0.8);
+}
+END_TEST
+
+START_TEST(right_times_and_a_starving_system_are_demand)
+{
+  for (int32_t closed = FREEAIR_EVIDENCE_NOT_CHECKED; closed <= FREEAIR_EVIDENCE_YES; closed++) {
+    visit v = new_visit();
+    v.subject.service_valve_closed = closed;
+    v.found.t_empty_to_cutout_s = v.expected.t_empty_to_cutout_s;
+    v.found.t_cutin_to_cutout_s = v.expected.t_cutin_to_cutout_s;
+    say(&v, FREEAIR_EVIDENCE_SYSTEM_STARVES, FREEAIR_EVIDENCE_YES);
+    diagnose(&v);
+    ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_DOWNSTREAM);
+  }
+}
+END_TEST
+
+START_TEST(other_signatures_of_the_trade)
+{
+  static const struct {
+    int32_t observation[3];
+    int32_t cause;
+  } facts[] = {
+      {{FREEAIR_EVIDENCE_BELT_SQUEALS, FREEAIR_EVIDENCE_BELT_DUST, 0}, FREEAIR_EVIDENCE_BELT_SLIP},
+      {{FREEAIR_EVIDENCE_UNLOADER_BLOWS_STOPPED, FREEAIR_EVIDENCE_FALLS_WHEN_STOPPED, 0}, FREEAIR_EVIDENCE_CHECK_VALVE},
+      {{FREEAIR_EVIDENCE_HISS_AT_SWITCH, FREEAIR_EVIDENCE_BETTER_UNLOADER_BLOCKED, 0}, FREEAIR_EVIDENCE_UNLOADER_LEAK},
+      {{FREEAIR_EVIDENCE_BETTER_FILTER_OUT, 0, 0}, FREEAIR_EVIDENCE_INTAKE_FILTER},
+      {{FREEAIR_EVIDENCE_WATER_DRAINED, FREEAIR_EVIDENCE_SHORT_CYCLES, 0}, FREEAIR_EVIDENCE_RECEIVER_WATER},
+      {{FREEAIR_EVIDENCE_STOPS_AT_WRONG_PRESSURE, 0, 0}, FREEAIR_EVIDENCE_GAUGE_OR_SWITCH},
+      {{FREEAIR_EVIDENCE_FINE_WHEN_ISOLATED, FREEAIR_EVIDENCE_RUNS_AT_NIGHT, 0}, FREEAIR_EVIDENCE_DOWNSTREAM},
+      {{FREEAIR_EVIDENCE_HUMS_AT_START, FREEAIR_EVIDENCE_FINE_WHEN_ISOLATED, FREEAIR_EVIDENCE_CAPACITOR_BULGED},
+       FREEAIR_EVIDENCE_START_CAPACITOR},
+      {{FREEAIR_EVIDENCE_LIGHTS_DIM, FREEAIR_EVIDENCE_HUMS_AT_START, 0}, FREEAIR_EVIDENCE_LOW_VOLTAGE},
+      {{FREEAIR_EVIDENCE_HOT_BETWEEN_BORES, FREEAIR_EVIDENCE_NEVER_REACHES_CUTOUT, 0}, FREEAIR_EVIDENCE_GASKET_BETWEEN},
+      {{FREEAIR_EVIDENCE_AIR_AT_HEAD_JOINT, 0, 0}, FREEAIR_EVIDENCE_GASKET_OUTSIDE},
+      {{FREEAIR_EVIDENCE_INTERSTAGE_BUBBLES, 0, 0}, FREEAIR_EVIDENCE_INTERSTAGE_LEAK},
+  };
+  for (size_t i = 0; i < sizeof facts / sizeof facts[0]; i++) {
+    visit v = new_visit();
+    for (size_t k = 0; k < 3 && facts[i].observation[k] != 0; k++)
+      say(&v, facts[i].observation[k], FREEAIR_EVIDENCE_YES);
+    diagnose(&v);
+    ck_assert_msg(v.summary.cause == facts[i].cause, "%s, not %s",
+                  freeair_evidence_name(FREEAIR_EVIDENCE_KIND_CAUSE, v.summary.cause),
+                  freeair_evidence_name(FREEAIR_EVIDENCE_KIND_CAUSE, facts[i].cause));
+  }
+}
+END_TEST
+
+/* ---- the contract ---- */
+
+START_TEST(short_arrays_say_how_much_there_is)
+{
+  visit v = new_visit();
+  v.found.t_empty_to_cutout_s = 400.0;
+  v.found.p_interstage_pa = 3.3e5;
+  diagnose(&v);
+  freeair_diagnosis_cause two[2] = {FREEAIR_DIAGNOSIS_CAUSE_INIT, FREEAIR_DIAGNOSIS_CAUSE_INIT};
+  size_t n_causes;
+  size_t n_reasons;
+  size_t n_findings;
+  const int32_t status = freeair_diagnosis_rank(&v.subject, &v.expected, &v.found, NULL, NULL, 0, NULL, 0, &v.options,
+                                                two, sizeof two[0], 2, &n_causes, NULL, 0, 0, &n_reasons, NULL, 0, 0,
+                                                &n_findings, &v.summary);
+  ck_assert_int_eq(status, FREEAIR_WARN_TRUNCATED);
+  ck_assert_uint_eq(n_causes, v.n_causes);
+  ck_assert_uint_eq(n_reasons, v.n_reasons);
+  ck_assert_uint_eq(n_findings, 2);
+  for (size_t i = 0; i < 2; i++) {
+    ck_assert_int_eq(two[i].cause, v.causes[i].cause);
+    ck_assert_double_eq(two[i].probability, v.causes[i].probability);
+  }
+}
+END_TEST
+
+START_TEST(errors_leave_nothing_behind)
+{
+  visit v = new_visit();
+  v.found.t_empty_to_cutout_s = -1.0;
+  diagnose(&v);
+  ck_assert_int_eq(v.status, FREEAIR_ERR_DOMAIN);
+  ck_assert(isnan(v.causes[0].probability) && isnan(v.summary.probability_healthy));
+  ck_assert_int_eq(v.summary.cause, 0);
+  ck_assert_int_eq(v.summary.verdict, FREEAIR_VERDICT_CANNOT_TELL);
+  ck_assert_uint_eq(v.n_causes, 0);
+  v = new_visit();
+  say(&v, 1000, FREEAIR_EVIDENCE_YES);
+  diagnose(&v);
+  ck_assert_int_eq(v.status, FREEAIR_ERR_NOT_FOUND);
+  v = new_visit();
+  say(&v, FREEAIR_EVIDENCE_BELT_DUST, 3);
+  diagnose(&v);
+  ck_assert_int_eq(v.status, FREEAIR_ERR_DOMAIN);
+  v = new_visit();
+  say(&v, FREEAIR_EVIDENCE_BELT_DUST, FREEAIR_EVIDENCE_YES);
+  say(&v, FREEAIR_EVIDENCE_BELT_DUST, FREEAIR_EVIDENCE_NO);
+  diagnose(&v);
+  ck_assert_int_eq(v.status, FREEAIR_ERR_DOMAIN);
+}
+END_TEST
+
+/* A row must say its own size, and fit its stride. */
+START_TEST(rows_say_their_size)
+{
+  visit v = new_visit();
+  freeair_diagnosis_cause rows[2] = {FREEAIR_DIAGNOSIS_CAUSE_INIT, FREEAIR_DIAGNOSIS_CAUSE_INIT};
+  size_t n[3];
+  rows[1].struct_size = 8;
+  int32_t status = freeair_diagnosis_rank(&v.subject, &v.expected, &v.found, NULL, NULL, 0, NULL, 0, &v.options, rows,
+                                          sizeof rows[0], 2, &n[0], NULL, 0, 0, &n[1], NULL, 0, 0, &n[2], &v.summary);
+  ck_assert_int_eq(status, FREEAIR_ERR_VERSION);
+  rows[1] = rows[0];
+  status = freeair_diagnosis_rank(&v.subject, &v.expected, &v.found, NULL, NULL, 0, NULL, 0, &v.options, rows, 16, 2,
+                                  &n[0], NULL, 0, 0, &n[1], NULL, 0, 0, &n[2], &v.summary);
+  ck_assert_int_eq(status, FREEAIR_ERR_VERSION);
+  /* rows inside something larger, of a caller that knows no more than the first release */
+  struct {
+    freeair_diagnosis_cause row;
+    double mine;
+  } wide[3];
+  for (size_t i = 0; i < 3; i++) {
+    freeair_diagnosis_cause_init(&wide[i].row, FREEAIR_DIAGNOSIS_CAUSE_BASELINE);
+    wide[i].mine = 7.0;
+  }
+  status = freeair_diagnosis_rank(&v.subject, &v.expected, &v.found, NULL, NULL, 0, NULL, 0, &v.options, &wide[0].row,
+                                  sizeof wide[0], 3, &n[0], NULL, 0, 0, &n[1], NULL, 0, 0, &n[2], &v.summary);
+  ck_assert_int_eq(status, FREEAIR_WARN_TRUNCATED);
+  for (size_t i = 0; i < 3; i++) {
+    ck_assert_double_eq(wide[i].mine, 7.0);
+    ck_assert_double_gt(wide[i].row.probability, 0.0);
+  }
+}
+END_TEST
+
+/* Absurd readings give an answer or an error, never NaN in an answer. */
+START_TEST(absurd_readings_give_numbers)
+{
+  uint32_t state = 7;
+  for (int k = 0; k < 30; k++) {
+    visit v = new_visit();
+    v.found.t_empty_to_cutout_s = pow(10.0, 12.0 * uniform(&state) - 5.0);
+    v.found.p_interstage_pa = pow(10.0, 13.0 * uniform(&state) - 5.0);
+    v.found.pump_speed_rev_s = pow(10.0, 8.0 * uniform(&state) - 5.0);
+    v.found.run_capacitance_f = pow(10.0, -11.0 * uniform(&state));
+    v.found.leak_open_m3_s = pow(10.0, 3.0 - 9.0 * uniform(&state));
+    v.found.p_level_off_pa = pow(10.0, 13.0 * uniform(&state) - 5.0);
+    for (int32_t o = 1; o < 47; o++) say(&v, o, uniform(&state) < 0.5 ? FREEAIR_EVIDENCE_YES : FREEAIR_EVIDENCE_NO);
+    diagnose(&v);
+    ck_assert_int_ge(v.status, 0);
+    double alone = v.summary.probability_pair;
+    for (size_t i = 0; i < v.n_causes; i++) {
+      ck_assert(isfinite(v.causes[i].probability) && isfinite(v.causes[i].support));
+      alone += v.causes[i].probability_alone;
+    }
+    ck_assert_double_eq_tol(alone, 1.0, 1e-9);
+  }
+}
+END_TEST
+
+int main(void)
+{
+  Suite *suite = suite_create("diagnosis");
+  TCase *always = tcase_create("always");
+  tcase_set_timeout(always, 120);
+  tcase_add_test(always, no_evidence_leaves_the_priors);
+  tcase_add_test(always, probabilities_make_one);
+  tcase_add_test(always, order_of_answers_does_not_matter);
+  tcase_add_test(always, not_checked_is_no_evidence);
+  tcase_add_test(always, answers_push_the_right_way);
+  tcase_add_test(always, readings_push_the_right_way);
+  tcase_add_test(always, a_worse_instrument_says_less);
+  tcase_add_test(always, one_test_counts_once);
+  tcase_add_test(always, impossible_causes_are_not_named);
+  tcase_add_test(always, priors_are_the_callers);
+  tcase_add_test(always, reasons_explain);
+  tcase_add_test(always, times_alone_leave_a_group);
+  tcase_add_test(always, soap_splits_valve_and_leak);
+  tcase_add_test(always, contradictions_are_named);
+  tcase_add_test(always, something_else_is_kept);
+  tcase_add_test(always, two_faults_are_both_named);
+  suite_add_tcase(suite, always);
+  TCase *healthy = tcase_create("healthy");
+  tcase_set_timeout(healthy, 120);
+  tcase_add_test(healthy, healthy_machines_are_not_accused);
+  tcase_add_test(healthy, a_wrong_site_is_named);
+  tcase_add_test(healthy, a_repair_is_proved);
+  suite_add_tcase(suite, healthy);
+  TCase *trade = tcase_create("trade");
+  tcase_add_test(trade, levels_off_blowing_back_is_the_lp_suction_valve);
+  tcase_add_test(trade, relief_popping_is_the_hp_valves);
+  tcase_add_test(trade, side_by_side_levelling_off_is_the_gasket);
+  tcase_add_test(trade, oil_and_breather_are_the_rings);
+  tcase_add_test(trade, slow_pump_with_a_right_motor_is_the_belt);
+  tcase_add_test(trade, slow_motor_with_low_microfarads_is_the_capacitor);
+  tcase_add_test(trade, right_times_and_a_starving_system_are_demand);
+  tcase_add_test(trade, other_signatures_of_the_trade);
+  suite_add_tcase(suite, trade);
+  TCase *contract = tcase_create("contract");
+  tcase_set_timeout(contract, 60);
+  tcase_add_test(contract, short_arrays_say_how_much_there_is);
+  tcase_add_test(contract, errors_leave_nothing_behind);
+  tcase_add_test(contract, rows_say_their_size);
+  tcase_add_test(contract, absurd_readings_give_numbers);
+  suite_add_tcase(suite, contract);
+  SRunner *runner = srunner_create(suite);
+  srunner_run_all(runner, CK_NORMAL);
+  int failed = srunner_ntests_failed(runner);
+  srunner_free(runner);
+  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+}
