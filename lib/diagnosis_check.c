@@ -1,10 +1,12 @@
 /* SPDX-License-Identifier: MIT */
+#include <freeair/caution.h>
 #include <freeair/diagnosis_check.h>
 #include <freeair/evidence.h>
 #include <freeair/likelihood.h>
 #include <freeair/status.h>
 
 #include "internal/answers.h"
+#include "internal/array.h"
 #include "internal/check.h"
 #include "internal/rows.h"
 
@@ -29,6 +31,59 @@ int32_t freeair_diagnosis_check_init(freeair_diagnosis_check *check, size_t call
 {
   static const freeair_diagnosis_check initial = FREEAIR_DIAGNOSIS_CHECK_INIT;
   return freeair__structure_init(check, caller_size, &initial, sizeof initial, FREEAIR_DIAGNOSIS_CHECK_BASELINE);
+}
+
+enum {
+  open_up = FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_STORED_ENERGY |
+            FREEAIR_CAUTION_PROTECTION,
+  head_work = open_up | FREEAIR_CAUTION_HOT | FREEAIR_CAUTION_LIFTING | FREEAIR_CAUTION_OIL_MIST,
+  drive_work = FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_ROTATING | FREEAIR_CAUTION_PROTECTION,
+  running = FREEAIR_CAUTION_ROTATING | FREEAIR_CAUTION_HOT | FREEAIR_CAUTION_PROTECTION
+};
+
+/* Working time and cautions in the order of the codes. */
+static const struct {
+  double minutes;
+  uint32_t cautions;
+  int32_t qualification;
+} efforts[] = {
+    {3, 0, 0},                                                                                 /* ask */
+    {1, running, 0},                                                                           /* at the inlet */
+    {3, running, 0},                                                                           /* at the heads */
+    {2, running, 0},                                                                           /* at the drive */
+    {3, running | FREEAIR_CAUTION_STORED_ENERGY, 0},                                           /* oil */
+    {10, FREEAIR_CAUTION_BLOWING | FREEAIR_CAUTION_PROTECTION, 0},                             /* the system */
+    {5, FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_PROTECTION, 0},                         /* second gauge */
+    {10, running | FREEAIR_CAUTION_STORED_ENERGY, 0},                                          /* pump-up */
+    {12, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_STORED_ENERGY, 0},                          /* stop and watch */
+    {15, FREEAIR_CAUTION_STORED_ENERGY, 0},                                                    /* leak-down */
+    {5, running | FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_RELIEF_VALVE, 0},             /* interstage */
+    {5, running, 0},                                                                           /* temperatures */
+    {5, running, 0},                                                                           /* tachometer */
+    {10, running, 0},                                                                          /* filter out */
+    {10, running, 0},                                                                          /* soap */
+    {12, open_up | running, 0},                                                                /* block unloader */
+    {15, drive_work, 0},                                                                       /* belt */
+    {5, FREEAIR_CAUTION_LIVE | FREEAIR_CAUTION_PROTECTION, 1},                                 /* supply */
+    {10, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_CAPACITOR | FREEAIR_CAUTION_LIVE, 1},       /* capacitors */
+    {2, FREEAIR_CAUTION_ROTATING | FREEAIR_CAUTION_PROTECTION, 0},                             /* a start */
+    {30, FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_STORED_ENERGY, 0},                     /* log */
+    {5, FREEAIR_CAUTION_STORED_ENERGY | FREEAIR_CAUTION_BLOWING | FREEAIR_CAUTION_PROTECTION, 0}, /* drain */
+    {75, head_work, 0},                                                                        /* heads off */
+    {1, 0, 0},                                                                                 /* site */
+};
+
+int32_t freeair_diagnosis_check_effort(int32_t check, double *effort_s, uint32_t *cautions, int32_t *qualification)
+{
+  freeair__set_nan(effort_s);
+  if (cautions != NULL) *cautions = 0;
+  if (qualification != NULL) *qualification = 0;
+  if (effort_s == NULL || cautions == NULL || qualification == NULL) return FREEAIR_ERR_NULL;
+  if (check < 1 || (size_t)check > FREEAIR__COUNT(efforts)) return FREEAIR_ERR_NOT_FOUND;
+  *effort_s = 60.0 * efforts[check - 1].minutes;
+  *cautions = efforts[check - 1].cautions;
+  *qualification = efforts[check - 1].qualification;
+  return FREEAIR_OK;
 }
 
 /* What is left open, and how probable the causes are. */
@@ -259,7 +314,7 @@ int32_t freeair_diagnosis_check_rank(
     row.check = check;
     row.information = check_information(&s, check);
     if (row.information < 1e-6) continue;
-    freeair_likelihood_effort(check, &row.effort_s, &row.cautions, &row.qualification);
+    freeair_diagnosis_check_effort(check, &row.effort_s, &row.cautions, &row.qualification);
     if ((size_t)check < n_effort) row.effort_s = freeair__or(effort_s[check], row.effort_s);
     row.information_rate_1_s = row.information / row.effort_s;
     size_t at = n++;

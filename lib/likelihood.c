@@ -17,8 +17,7 @@ enum {
             FREEAIR_CAUTION_PROTECTION,
   head_work = open_up | FREEAIR_CAUTION_HOT | FREEAIR_CAUTION_LIFTING | FREEAIR_CAUTION_OIL_MIST,
   drive_work = FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_ROTATING | FREEAIR_CAUTION_PROTECTION,
-  electrical_work = FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_LIVE,
-  running = FREEAIR_CAUTION_ROTATING | FREEAIR_CAUTION_HOT | FREEAIR_CAUTION_PROTECTION
+  electrical_work = FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_LIVE
 };
 
 /* Causes in the order of their codes. delivery, empty, cutin: slopes of the
@@ -67,9 +66,11 @@ static const struct {
     /* check valve */
     {0.050, 0.08, 0, 0, 0, 0, 0.004, 100, 0.5, open_up | FREEAIR_CAUTION_HOT, 0},
     /* downstream */
-    {0.100, 0.25, 1, -1, 1, 1.25, 0.250, 90, 0.5, FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_BLOWING | FREEAIR_CAUTION_PROTECTION, 0},
+    {0.100, 0.25, 1, -1, 1, 1.25, 0.250, 90, 0.5,
+     FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_BLOWING | FREEAIR_CAUTION_PROTECTION, 0},
     /* water */
-    {0.015, 0.10, 0, 1, -1, -1, 0.002, 100, 0.5, FREEAIR_CAUTION_STORED_ENERGY | FREEAIR_CAUTION_VESSEL | FREEAIR_CAUTION_PROTECTION, 0},
+    {0.015, 0.10, 0, 1, -1, -1, 0.002, 100, 0.5,
+     FREEAIR_CAUTION_STORED_ENERGY | FREEAIR_CAUTION_VESSEL | FREEAIR_CAUTION_PROTECTION, 0},
     /* belt slip */
     {0.055, 0.10, 1, -1, 1.1, 1.2, 0.004, 100, 0.5, drive_work, 0},
     /* wrong pulley */
@@ -401,37 +402,6 @@ static const struct {
     {READ(WATER), CAUSE(RECEIVER_WATER), 0.95, 0.9, 0.15, practice},
 };
 
-static const struct {
-  double minutes;
-  uint32_t cautions;
-  int32_t qualification;
-} checks[] = {
-    {3, 0, 0},                                                                                 /* ask */
-    {1, running, 0},                                                                           /* at the inlet */
-    {3, running, 0},                                                                           /* at the heads */
-    {2, running, 0},                                                                           /* at the drive */
-    {3, running | FREEAIR_CAUTION_STORED_ENERGY, 0},                                           /* oil */
-    {10, FREEAIR_CAUTION_BLOWING | FREEAIR_CAUTION_PROTECTION, 0},                             /* the system */
-    {5, FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_PROTECTION, 0},                         /* second gauge */
-    {10, running | FREEAIR_CAUTION_STORED_ENERGY, 0},                                          /* pump-up */
-    {12, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_STORED_ENERGY, 0},                          /* stop and watch */
-    {15, FREEAIR_CAUTION_STORED_ENERGY, 0},                                                    /* leak-down */
-    {5, running | FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_RELIEF_VALVE, 0},             /* interstage */
-    {5, running, 0},                                                                           /* temperatures */
-    {5, running, 0},                                                                           /* tachometer */
-    {10, running, 0},                                                                          /* filter out */
-    {10, running, 0},                                                                          /* soap */
-    {12, open_up | running, 0},                                                                /* block unloader */
-    {15, drive_work, 0},                                                                       /* belt */
-    {5, FREEAIR_CAUTION_LIVE | FREEAIR_CAUTION_PROTECTION, 1},                                 /* supply */
-    {10, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_CAPACITOR | FREEAIR_CAUTION_LIVE, 1},       /* capacitors */
-    {2, FREEAIR_CAUTION_ROTATING | FREEAIR_CAUTION_PROTECTION, 0},                             /* a start */
-    {30, FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_STORED_ENERGY, 0},                     /* log */
-    {5, FREEAIR_CAUTION_STORED_ENERGY | FREEAIR_CAUTION_BLOWING | FREEAIR_CAUTION_PROTECTION, 0}, /* drain */
-    {75, head_work, 0},                                                                        /* heads off */
-    {1, 0, 0},                                                                                 /* site */
-};
-
 static int is_cause(int32_t cause)
 {
   return cause >= 1 && cause <= n_causes;
@@ -585,19 +555,6 @@ int32_t freeair_likelihood_level_off(int32_t cause, double *rate, double *centre
   *rate = causes[cause - 1].level;
   *centre_pa = causes[cause - 1].psig * psi;
   *spread = causes[cause - 1].width;
-  return FREEAIR_OK;
-}
-
-int32_t freeair_likelihood_effort(int32_t check, double *effort_s, uint32_t *cautions, int32_t *qualification)
-{
-  freeair__set_nan(effort_s);
-  if (cautions != NULL) *cautions = 0;
-  if (qualification != NULL) *qualification = 0;
-  if (effort_s == NULL || cautions == NULL || qualification == NULL) return FREEAIR_ERR_NULL;
-  if (check < 1 || (size_t)check > FREEAIR__COUNT(checks)) return FREEAIR_ERR_NOT_FOUND;
-  *effort_s = 60.0 * checks[check - 1].minutes;
-  *cautions = checks[check - 1].cautions;
-  *qualification = checks[check - 1].qualification;
   return FREEAIR_OK;
 }
 

@@ -95,6 +95,23 @@ FREEAIR_API int32_t freeair_diagnosis_cause_init(freeair_diagnosis_cause *cause,
  */
 FREEAIR_API int32_t freeair_diagnosis_check_init(freeair_diagnosis_check *check, size_t caller_size);
 
+/** What a check costs and what must be said beside it.
+ *
+ * Model: table.
+ *
+ * @param[in]  check         Check. @choice{freeair_evidence_check}
+ * @param[out] effort_s      Working time.
+ * @param[out] cautions      Bits of freeair_caution.
+ * @param[out] qualification 1 where an electrically qualified person must do it, else 0.
+ * @retval FREEAIR_OK            found
+ * @retval FREEAIR_ERR_NULL      an output is null
+ * @retval FREEAIR_ERR_NOT_FOUND check is not a known check
+ * @source{common practice}
+ * @since 0.1
+ */
+FREEAIR_API int32_t freeair_diagnosis_check_effort(int32_t check, double *effort_s, uint32_t *cautions,
+                                                   int32_t *qualification);
+
 /** Ranks the checks not yet made by what they are expected to tell for their effort.
  *
  * Model: information is the mutual information of the causes, weighted by their
@@ -116,7 +133,7 @@ FREEAIR_API int32_t freeair_diagnosis_check_init(freeair_diagnosis_check *check,
  * @param[in]  causes_stride   Bytes from one row to the next. @stride{causes} @range{[0;65536]}
  * @param[in]  n_causes        Number of causes there. @range{[0;1000]}
  * @param[in]  effort_s        Working time of each check by its code; NaN for its default. @shape{n_effort}
- *                             @default{freeair_likelihood_effort}
+ *                             @default{freeair_diagnosis_check_effort}
  * @param[in]  n_effort        Number of working times; 0 for the defaults. @range{[0;1000]}
  * @param[out] checks          Checks. @shape{checks_capacity}
  * @param[in]  checks_stride   Bytes from one row to the next. @stride{checks} @range{[0;65536]}

@@ -9,13 +9,10 @@ extern "C" {
 #endif
 
 /** @defgroup evidence Evidence
- * The words of a diagnosis: what can be the cause, what can be seen, heard or
- * felt, what can be read from an instrument, and which check brings it. Each
- * entry has a code that never changes, a name for files and programs, such as
- * "lp_suction_valve", a title in the terms of the trade, and a text.
- *
- * Codes run without gaps from 1; 0 stands for none. On a single-stage machine
- * the LP valves are its valves.
+ * The words of a diagnosis: causes, what can be observed or read, and which
+ * check brings it. Each has a code that never changes, a name for programs, a
+ * title in the terms of the trade, and a text. Codes run without gaps from 1; 0
+ * stands for none. On a single-stage machine the LP valves are its valves.
  * @{
  */
 
@@ -29,9 +26,7 @@ enum freeair_evidence_kind {
   FREEAIR_EVIDENCE_KIND_CHECK = 4        /**< Codes of freeair_evidence_check. */
 };
 
-/** Answers to "was it observed?".
- * @since 0.1
- */
+/** Answers to "was it observed?". @since 0.1 */
 enum freeair_evidence_answer {
   FREEAIR_EVIDENCE_NOT_CHECKED = 0, /**< Nobody looked, or could not tell: no evidence. */
   FREEAIR_EVIDENCE_YES = 1,         /**< Looked for and observed. */
@@ -156,7 +151,6 @@ enum freeair_evidence_check {
 /** Number of codes of a kind, 0 included: codes run from 1 to one less.
  *
  * Model: count.
- *
  * @param[in] kind Kind of entry. @choice{freeair_evidence_kind}
  * @return The number; 0 for a kind this library does not know.
  * @source{definition}
@@ -167,7 +161,6 @@ FREEAIR_API int32_t freeair_evidence_count(int32_t kind);
 /** Name of an entry for files and programs, such as "lp_suction_valve".
  *
  * Model: table look-up.
- *
  * @param[in] kind Kind of entry. @choice{freeair_evidence_kind}
  * @param[in] code Code of that kind. @range{[0;1000]}
  * @return Static string, never null; empty for an unknown kind or code.
@@ -179,7 +172,6 @@ FREEAIR_API const char *freeair_evidence_name(int32_t kind, int32_t code);
 /** Title of an entry in the terms of the trade, such as "LP suction valve".
  *
  * Model: table look-up.
- *
  * @param[in] kind Kind of entry. @choice{freeair_evidence_kind}
  * @param[in] code Code of that kind. @range{[0;1000]}
  * @return Static string, never null; empty for an unknown kind or code.
@@ -191,7 +183,6 @@ FREEAIR_API const char *freeair_evidence_title(int32_t kind, int32_t code);
 /** Explanation of an entry: how a cause shows, how to observe, read or check.
  *
  * Model: table look-up.
- *
  * @param[in] kind Kind of entry. @choice{freeair_evidence_kind}
  * @param[in] code Code of that kind. @range{[0;1000]}
  * @return Static string, never null; empty for an unknown kind or code.
@@ -203,7 +194,6 @@ FREEAIR_API const char *freeair_evidence_text(int32_t kind, int32_t code);
 /** What to replace or repair once a cause is confirmed.
  *
  * Model: table look-up.
- *
  * @param[in] cause Cause. @choice{freeair_evidence_cause}
  * @return Static string, never null; empty for an unknown cause.
  * @source{common practice}
@@ -216,7 +206,6 @@ FREEAIR_API const char *freeair_evidence_remedy(int32_t cause);
 /** How to prove a cause, before and after the repair.
  *
  * Model: table look-up.
- *
  * @param[in] cause Cause. @choice{freeair_evidence_cause}
  * @return Static string, never null; empty for an unknown cause.
  * @source{common practice}
@@ -229,7 +218,6 @@ FREEAIR_API const char *freeair_evidence_proof(int32_t cause);
 /** Check that brings an observation or a reading.
  *
  * Model: table look-up.
- *
  * @param[in] kind Observation or reading. @choice{freeair_evidence_kind}
  * @param[in] code Code of that kind. @range{[0;1000]}
  * @return A code of freeair_evidence_check; 0 for an unknown kind or code.
@@ -241,7 +229,6 @@ FREEAIR_API int32_t freeair_evidence_check_for(int32_t kind, int32_t code);
 /** Code of an entry by its name.
  *
  * Model: table look-up; case matters.
- *
  * @param[in]  kind Kind of entry. @choice{freeair_evidence_kind}
  * @param[in]  name Name, such as "lp_suction_valve".
  * @param[out] code Its code; 0 on error.

@@ -11,9 +11,9 @@ extern "C" {
 /** @defgroup likelihood Likelihood
  * The numbers of a diagnosis: how common each cause is before any evidence, how
  * often each observation is made with and without each cause, how each reading
- * moves with the size of each fault, and what each check costs. They are
- * starting points from practice and from the physics of the machine, not
- * statistics of a fleet: who has records of his own replaces them.
+ * moves with the size of each fault. They are starting points from practice and
+ * from the physics of the machine, not statistics of a fleet: who has records
+ * of his own replaces the priors.
  *
  * The size y of a fault is measured by what it does to delivery in a pump-up
  * test with the service valve closed: y = -ln(delivery / sound delivery). For
@@ -31,9 +31,7 @@ enum freeair_likelihood_basis {
   FREEAIR_LIKELIHOOD_DERIVED = 2   /**< Derived from how the machine works. */
 };
 
-/** How a reading's deviation from its expected value is measured.
- * @since 0.1
- */
+/** How a reading's deviation from its expected value is measured. @since 0.1 */
 enum freeair_likelihood_scale {
   FREEAIR_LIKELIHOOD_NO_SCALE = 0,   /**< The reading has no deviation: the level-off pressure. */
   FREEAIR_LIKELIHOOD_LOG = 1,        /**< ln(found / expected). */
@@ -178,27 +176,9 @@ FREEAIR_API int32_t freeair_likelihood_deviation(int32_t reading, double found, 
  */
 FREEAIR_API int32_t freeair_likelihood_level_off(int32_t cause, double *rate, double *centre_pa, double *spread);
 
-/** What a check costs and what must be said beside it.
- *
- * Model: table.
- *
- * @param[in]  check         Check. @choice{freeair_evidence_check}
- * @param[out] effort_s      Working time.
- * @param[out] cautions      Bits of freeair_caution.
- * @param[out] qualification 1 where an electrically qualified person must do it, else 0.
- * @retval FREEAIR_OK            found
- * @retval FREEAIR_ERR_NULL      an output is null
- * @retval FREEAIR_ERR_NOT_FOUND check is not a known check
- * @source{common practice}
- * @since 0.1
- */
-FREEAIR_API int32_t freeair_likelihood_effort(int32_t check, double *effort_s, uint32_t *cautions,
-                                              int32_t *qualification);
-
 /** What must be said beside the repair of a cause.
  *
  * Model: table look-up.
- *
  * @param[in] cause Cause. @choice{freeair_evidence_cause}
  * @return Bits of freeair_caution; 0 for an unknown cause.
  * @source{common practice}
@@ -209,9 +189,8 @@ FREEAIR_API uint32_t freeair_likelihood_cautions(int32_t cause);
 /** Density of a standardised residual, with tails that forgive a misread instrument.
  *
  * Model: Student's t with 7 degrees of freedom, in units of its scale: density =
- * Gamma(4) / (Gamma(7/2) sqrt(7 pi)) (1 + z^2/7)^-4. Near the centre it is
- * almost normal; eight scales out it is some 7e9 times the normal one, so that
- * one bad reading cannot outvote all the others.
+ * Gamma(4) / (Gamma(7/2) sqrt(7 pi)) (1 + z^2/7)^-4; almost normal near the
+ * centre, some 7e9 times the normal density eight scales out.
  *
  * @param[in]  residual   Deviation from what a cause predicts, over its standard uncertainty. @range{[-1e6;1e6]}
  * @param[out] likelihood Probability density.

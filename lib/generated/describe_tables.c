@@ -8549,34 +8549,6 @@ static const freeair_parameter parameters_freeair_likelihood_level_off[] = {
 
 static const int32_t statuses_freeair_likelihood_level_off[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND};
 
-static void loop_freeair_likelihood_effort(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
-{
-  if (n == 0) return;
-  char *a0 = args[0];
-  char *a1 = args[1];
-  char *a2 = args[2];
-  char *a3 = args[3];
-  for (size_t i = 0;;) {
-    int32_t s = freeair_likelihood_effort(*(int32_t *)(void *)a0, (double *)(void *)a1, (uint32_t *)(void *)a2, (int32_t *)(void *)a3);
-    if (status != NULL) status[i] = s;
-    *errors += s < 0;
-    if (++i == n) return;
-    a0 += steps[0];
-    a1 += steps[1];
-    a2 += steps[2];
-    a3 += steps[3];
-  }
-}
-
-static const freeair_parameter parameters_freeair_likelihood_effort[] = {
-    {"check", "Check.", "1", "", "", "freeair_evidence_check", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
-    {"effort_s", "Working time.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
-    {"cautions", "Bits of freeair_caution.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(uint32_t), -1, -1},
-    {"qualification", "1 where an electrically qualified person must do it, else 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
-};
-
-static const int32_t statuses_freeair_likelihood_effort[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND};
-
 static void loop_freeair_likelihood_density(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
   if (n == 0) return;
@@ -8807,6 +8779,34 @@ static const freeair_parameter parameters_freeair_diagnosis_finding_value[] = {
 
 static const int32_t statuses_freeair_diagnosis_finding_value[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_UNSUPPORTED, FREEAIR_ERR_DOMAIN};
 
+static void loop_freeair_diagnosis_check_effort(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_diagnosis_check_effort(*(int32_t *)(void *)a0, (double *)(void *)a1, (uint32_t *)(void *)a2, (int32_t *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_diagnosis_check_effort[] = {
+    {"check", "Check.", "1", "", "", "freeair_evidence_check", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"effort_s", "Working time.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"cautions", "Bits of freeair_caution.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(uint32_t), -1, -1},
+    {"qualification", "1 where an electrically qualified person must do it, else 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_diagnosis_check_effort[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND};
+
 static void loop_freeair_diagnosis_check_rank(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
   if (n == 0) return;
@@ -8855,7 +8855,7 @@ static const freeair_parameter parameters_freeair_diagnosis_check_rank[] = {
     {"causes", "Causes as freeair_diagnosis_rank returned them.", "", "", "", "", &structure_freeair_diagnosis_cause, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_ARRAY, 0u, sizeof(freeair_diagnosis_cause), 7, 6},
     {"causes_stride", "Bytes from one row to the next.", "1", "[0;65536]", "", "", NULL, 0.0, 65536.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
     {"n_causes", "Number of causes there.", "1", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
-    {"effort_s", "Working time of each check by its code; NaN for its default.", "s", "", "freeair_likelihood_effort", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL, 0u, sizeof(double), 9, -1},
+    {"effort_s", "Working time of each check by its code; NaN for its default.", "s", "", "freeair_diagnosis_check_effort", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL, 0u, sizeof(double), 9, -1},
     {"n_effort", "Number of working times; 0 for the defaults.", "1", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
     {"checks", "Checks.", "", "", "", "", &structure_freeair_diagnosis_check, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(freeair_diagnosis_check), 12, 11},
     {"checks_stride", "Bytes from one row to the next.", "1", "[0;65536]", "", "", NULL, 0.0, 65536.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
@@ -9205,8 +9205,7 @@ const freeair_function freeair__functions[] = {
     {"freeair_likelihood_spread", "likelihood", "Scale of a reading's deviation and the spreads used where none is given.", "table. Spreads are in the reading's scale.", "common practice", parameters_freeair_likelihood_spread, statuses_freeair_likelihood_spread, loop_freeair_likelihood_spread, 7u, 3u, 0},
     {"freeair_likelihood_deviation", "likelihood", "Deviation of a reading from its expected value, and the standard uncertainty of that deviation.", "by the reading's scale ln(found / expected), found - expected, or (found - expected) / reference; the uncertainties add as squares, those of a logarithm relative to their values. Not less than a tenth of the spread used where none is given. On a logarithm, found and expected must be at least 1e-12.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, 5.1.2", parameters_freeair_likelihood_deviation, statuses_freeair_likelihood_deviation, loop_freeair_likelihood_deviation, 8u, 5u, 0},
     {"freeair_likelihood_level_off", "likelihood", "Pressure at which a machine with a cause levels off.", "with probability rate it levels off below cut-out, at a gauge pressure whose logarithm is normal about that of centre_pa with standard deviation spread.", "common practice", parameters_freeair_likelihood_level_off, statuses_freeair_likelihood_level_off, loop_freeair_likelihood_level_off, 4u, 3u, 0},
-    {"freeair_likelihood_effort", "likelihood", "What a check costs and what must be said beside it.", "table.", "common practice", parameters_freeair_likelihood_effort, statuses_freeair_likelihood_effort, loop_freeair_likelihood_effort, 4u, 3u, 0},
-    {"freeair_likelihood_density", "likelihood", "Density of a standardised residual, with tails that forgive a misread instrument.", "Student's t with 7 degrees of freedom, in units of its scale: density = Gamma(4) / (Gamma(7/2) sqrt(7 pi)) (1 + z^2/7)^-4. Near the centre it is almost normal; eight scales out it is some 7e9 times the normal one, so that one bad reading cannot outvote all the others.", "Lange, Little, Taylor, Robust statistical modeling using the t distribution, Journal of the American Statistical Association 84 (1989) 881", parameters_freeair_likelihood_density, statuses_freeair_likelihood_density, loop_freeair_likelihood_density, 2u, 3u, 0},
+    {"freeair_likelihood_density", "likelihood", "Density of a standardised residual, with tails that forgive a misread instrument.", "Student's t with 7 degrees of freedom, in units of its scale: density = Gamma(4) / (Gamma(7/2) sqrt(7 pi)) (1 + z^2/7)^-4; almost normal near the centre, some 7e9 times the normal density eight scales out.", "Lange, Little, Taylor, Robust statistical modeling using the t distribution, Journal of the American Statistical Association 84 (1989) 881", parameters_freeair_likelihood_density, statuses_freeair_likelihood_density, loop_freeair_likelihood_density, 2u, 3u, 0},
     {"freeair_likelihood_update", "likelihood", "Probability of a cause after one observation.", "Bayes' theorem, p = prior h / (prior h + (1 - prior) f) with h, f the probabilities of the answer with and without the cause.", "Gelman et al., Bayesian Data Analysis, 3rd edition, section 1.3", parameters_freeair_likelihood_update, statuses_freeair_likelihood_update, loop_freeair_likelihood_update, 5u, 4u, 0},
     {"freeair_likelihood_information", "likelihood", "Information that one yes-or-no observation is expected to bring about one cause.", "mutual information I = H(q) - prior H(hit) - (1 - prior) H(false_alarm), q = prior hit + (1 - prior) false_alarm, H(x) = -x log2 x - (1 - x) log2(1 - x).", "Cover, Thomas, Elements of Information Theory, 2nd edition, section 2.4", parameters_freeair_likelihood_information, statuses_freeair_likelihood_information, loop_freeair_likelihood_information, 4u, 3u, 0},
     {"freeair_diagnosis_subject_cause", "diagnosis_subject", "How much of a cause's prior probability is left on this machine.", "0 for what it cannot have: faults of the second stage, the intercooler and its relief valve on a single stage; a gasket between cylinders with separate heads or one cylinder; belt and pulley with direct drive; capacitors with three phases; anything electrical with an engine. 2 for the gasket between cylinders under a shared head. 1 for all else, and where nothing is said.", "common practice", parameters_freeair_diagnosis_subject_cause, statuses_freeair_diagnosis_subject_cause, loop_freeair_diagnosis_subject_cause, 3u, 5u, 0},
@@ -9214,6 +9213,7 @@ const freeair_function freeair__functions[] = {
     {"freeair_diagnosis_expectation_from_machine", "diagnosis_expectation", "Expected readings of a described machine at a site.", "the crank-angle model, sound as described. Delivery and time from empty by freeair_prediction_pumpup, soaked; time from cut-in drawn down just before; interstage pressure (u 10 %), discharge and cooler temperatures (u 15 K) and speeds by freeair_cycle_point at receiver_pa; the filter drop from the mean pressure behind it; cut-out, relief setting, rated voltage and site as described. The motor is taken at its rated voltage: low voltage is a cause, not a site. An expectation that would rest on a mere default of the description is left NaN: times and delivery without receiver_m3 and cut_out_pa, the time from cut-in without cut_in_pa, motor speed without motor_synchronous_rev_s, volts without motor_rated_v, relief without relief_set_pa. Uncertainties that are NaN take the spreads of freeair_likelihood_spread. When the nameplate has a rating, call freeair_rating_complete first.", "common practice", parameters_freeair_diagnosis_expectation_from_machine, statuses_freeair_diagnosis_expectation_from_machine, loop_freeair_diagnosis_expectation_from_machine, 5u, 7u, 0},
     {"freeair_diagnosis_finding_compare", "diagnosis_finding", "Compares readings with their expected values.", "freeair_likelihood_deviation for each reading taken. Shares are of the expected (else the found) delivery for leaks, of the gauge pressure at cut-out for the gauge difference, of the barometric pressure for the filter drop, of the receiver for water. Expectations that err together count once: with k readings of one pump-up test, of the two discharge temperatures, or of current and power, the variance of each expectation is multiplied by k. Where ambient temperature or barometer differ from those of the expectation, the expectations of the pump-up test, the interstage pressure and the temperatures are wider by what that could move them.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, 5.1.2 and 5.2.2", parameters_freeair_diagnosis_finding_compare, statuses_freeair_diagnosis_finding_compare, loop_freeair_diagnosis_finding_compare, 7u, 5u, 0},
     {"freeair_diagnosis_finding_value", "diagnosis_finding", "Value of a reading that deviates from its expected value by so much.", "the inverse of freeair_likelihood_deviation.", "algebra", parameters_freeair_diagnosis_finding_value, statuses_freeair_diagnosis_finding_value, loop_freeair_diagnosis_finding_value, 5u, 5u, 0},
+    {"freeair_diagnosis_check_effort", "diagnosis_check", "What a check costs and what must be said beside it.", "table.", "common practice", parameters_freeair_diagnosis_check_effort, statuses_freeair_diagnosis_check_effort, loop_freeair_diagnosis_check_effort, 4u, 3u, 0},
     {"freeair_diagnosis_check_rank", "diagnosis_check", "Ranks the checks not yet made by what they are expected to tell for their effort.", "information is the mutual information of the causes, weighted by their probabilities, and the outcomes that the check would bring: answers yes or no, readings in five classes that part at 1 and 3 standard deviations either side of the expectation. Outcomes are taken as independent given the cause, up to 160 combinations of the most telling ones. Of one pump-up test only the delivery is counted, and only observations that some cause in question brings. Checks come in descending information for each second of work; checks that tell nothing are left out. Pass the rows of one group alone to learn what splits it.", "Lindley, On a measure of the information provided by an experiment, Annals of Mathematical Statistics 27 (1956) 986", parameters_freeair_diagnosis_check_rank, statuses_freeair_diagnosis_check_rank, loop_freeair_diagnosis_check_rank, 14u, 7u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_ROTATING},
     {"freeair_diagnosis_rank", "diagnosis", "Ranks the causes of what was found.", "hypotheses are a sound machine, each cause alone, each pair of faults, and something else. Each has its prior; its likelihood is the product of the probabilities of the answers and of the densities of the readings' deviations (freeair_likelihood_density) about what freeair_likelihood_reading predicts, summed over the size of each fault. Pairs: deviations add, and answers come from either fault (noisy or), the smaller rate if one of them suppresses it. Deviations are those of freeair_diagnosis_finding_compare. A reason is the log-odds of a cause with all evidence less those without that item, held within 27.6 (a million million to one). A reading contradicts when, by the distribution that all other evidence and the listed causes predict for it, it lies beyond options.contradiction normal standard deviations. Causes whose likelihoods are within a factor of 3 of the most probable one of their group are not told apart.", "Gelman et al., Bayesian Data Analysis, 3rd edition, chapter 1; rates from common practice", parameters_freeair_diagnosis_rank, statuses_freeair_diagnosis_rank, loop_freeair_diagnosis_rank, 22u, 8u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_STORED_ENERGY},
 };
@@ -9552,6 +9552,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {22, 19, 21, 18, 23, 20, 88, 89, 91, 87, 86, 83, 92, 90, 93, 84, 85, 188, 186, 187, 185, 184, 183, 64, 57, 62, 65, 58, 60, 68, 70, 71, 69, 67, 63, 66, 59, 61, 119, 117, 120, 116, 118, 115, 132, 133, 127, 134, 129, 128, 131, 130, 125, 124, 126, 114, 108, 113, 109, 110, 112, 111, 164, 162, 163, 160, 161, 158, 165, 159, 230, 233, 234, 229, 235, 232, 231, 241, 240, 212, 216, 215, 211, 218, 217, 219, 209, 210, 213, 214, 223, 224, 221, 220, 222, 266, 263, 264, 265, 267, 261, 262, 247, 249, 248, 172, 166, 171, 173, 168, 167, 170, 169, 238, 239, 97, 95, 94, 99, 100, 102, 101, 96, 98, 227, 228, 225, 226, 202, 208, 203, 200, 205, 204, 206, 201, 207, 199, 258, 255, 257, 260, 256, 252, 250, 253, 251, 254, 259, 236, 237, 49, 47, 46, 38, 44, 41, 48, 39, 42, 40, 37, 45, 43, 154, 152, 150, 149, 146, 147, 151, 155, 153, 148, 51, 52, 50, 54, 55, 56, 53, 103, 106, 107, 104, 105, 136, 138, 135, 137, 140, 141, 139, 145, 143, 142, 144, 245, 244, 242, 243, 74, 75, 79, 78, 77, 81, 72, 73, 76, 80, 82, 246, 176, 180, 181, 179, 177, 178, 174, 175, 182, 7, 9, 8, 11, 10, 13, 12, 14, 15, 157, 156, 121, 122, 123, 27, 25, 30, 24, 29, 28, 26, 32, 34, 33, 36, 35, 31, 5, 3, 4, 2, 6, 0, 1, 17, 16, 196, 197, 198, 193, 194, 189, 192, 190, 191, 195};
+const uint16_t freeair__functions_by_name[] = {22, 19, 21, 18, 23, 20, 88, 89, 91, 87, 86, 83, 92, 90, 93, 84, 85, 188, 186, 187, 185, 184, 183, 64, 57, 62, 65, 58, 60, 68, 70, 71, 69, 67, 63, 66, 59, 61, 119, 117, 120, 116, 118, 115, 132, 133, 127, 134, 129, 128, 131, 130, 125, 124, 126, 114, 108, 113, 109, 110, 112, 111, 164, 162, 163, 160, 161, 158, 165, 159, 230, 233, 234, 229, 235, 232, 231, 241, 240, 212, 216, 215, 211, 218, 217, 219, 209, 210, 213, 214, 223, 224, 221, 220, 222, 265, 266, 262, 263, 264, 267, 260, 261, 247, 249, 248, 172, 166, 171, 173, 168, 167, 170, 169, 238, 239, 97, 95, 94, 99, 100, 102, 101, 96, 98, 227, 228, 225, 226, 202, 208, 203, 200, 205, 204, 206, 201, 207, 199, 257, 255, 259, 256, 252, 250, 253, 251, 254, 258, 236, 237, 49, 47, 46, 38, 44, 41, 48, 39, 42, 40, 37, 45, 43, 154, 152, 150, 149, 146, 147, 151, 155, 153, 148, 51, 52, 50, 54, 55, 56, 53, 103, 106, 107, 104, 105, 136, 138, 135, 137, 140, 141, 139, 145, 143, 142, 144, 245, 244, 242, 243, 74, 75, 79, 78, 77, 81, 72, 73, 76, 80, 82, 246, 176, 180, 181, 179, 177, 178, 174, 175, 182, 7, 9, 8, 11, 10, 13, 12, 14, 15, 157, 156, 121, 122, 123, 27, 25, 30, 24, 29, 28, 26, 32, 34, 33, 36, 35, 31, 5, 3, 4, 2, 6, 0, 1, 17, 16, 196, 197, 198, 193, 194, 189, 192, 190, 191, 195};
 
 const uint16_t freeair__constants_by_name[] = {69, 70, 67, 68, 71, 72, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 88, 86, 87, 291, 283, 284, 282, 288, 280, 281, 279, 292, 289, 286, 285, 287, 290, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 179, 270, 220, 271, 267, 183, 185, 186, 165, 184, 205, 194, 235, 173, 190, 180, 214, 191, 147, 219, 162, 174, 264, 245, 200, 163, 198, 241, 187, 269, 197, 204, 266, 233, 201, 155, 218, 156, 263, 171, 196, 242, 215, 148, 193, 178, 251, 154, 177, 153, 217, 189, 236, 150, 207, 159, 252, 249, 206, 230, 158, 175, 140, 143, 141, 142, 199, 229, 261, 262, 248, 192, 222, 221, 240, 223, 224, 167, 250, 152, 176, 151, 216, 238, 237, 170, 257, 253, 211, 146, 144, 172, 181, 182, 149, 157, 258, 188, 254, 227, 244, 243, 164, 265, 208, 160, 202, 259, 168, 226, 210, 213, 234, 260, 169, 212, 228, 255, 256, 203, 232, 231, 247, 246, 195, 161, 225, 239, 268, 209, 166, 145, 89, 102, 103, 95, 96, 97, 98, 99, 100, 101, 92, 93, 94, 90, 91, 125, 121, 123, 122, 112, 130, 111, 114, 116, 110, 107, 118, 117, 127, 109, 113, 115, 108, 106, 129, 126, 124, 119, 128, 120, 73, 74, 274, 277, 276, 275, 273, 278, 272, 105, 104, 44, 45, 46, 47, 48, 49, 50, 51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 79, 82, 78, 75, 77, 80, 81, 76, 0, 300, 302, 301, 299, 303, 132, 133, 131, 136, 137, 139, 134, 135, 138, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 85, 84, 83, 293, 294, 296, 298, 297, 295, 41, 43, 42, 1, 3, 5, 2, 4};

@@ -292,7 +292,6 @@ int32_t freeair_likelihood_reading(int32_t cause, int32_t reading, double *slope
 int32_t freeair_likelihood_spread(int32_t reading, double *u_found, double *u_expected, double *expected, double *wide, double *affected, int32_t *scale);
 int32_t freeair_likelihood_deviation(int32_t reading, double found, double u_found, double expected, double u_expected, double reference, double *deviation, double *spread);
 int32_t freeair_likelihood_level_off(int32_t cause, double *rate, double *centre_pa, double *spread);
-int32_t freeair_likelihood_effort(int32_t check, double *effort_s, uint32_t *cautions, int32_t *qualification);
 uint32_t freeair_likelihood_cautions(int32_t cause);
 int32_t freeair_likelihood_density(double residual, double *likelihood);
 int32_t freeair_likelihood_update(double prior, double hit, double false_alarm, int32_t answer, double *posterior);
@@ -306,6 +305,7 @@ int32_t freeair_diagnosis_finding_compare(const freeair_diagnosis_subject *subje
 int32_t freeair_diagnosis_finding_value(int32_t reading, double expected, double reference, double deviation, double *value);
 int32_t freeair_diagnosis_cause_init(freeair_diagnosis_cause *cause, size_t caller_size);
 int32_t freeair_diagnosis_check_init(freeair_diagnosis_check *check, size_t caller_size);
+int32_t freeair_diagnosis_check_effort(int32_t check, double *effort_s, uint32_t *cautions, int32_t *qualification);
 int32_t freeair_diagnosis_check_rank(const freeair_diagnosis_subject *subject, const freeair_evidence_readings *found, const int32_t *observation, const int32_t *answer, size_t n_observations, const freeair_diagnosis_cause *causes, size_t causes_stride, size_t n_causes, const double *effort_s, size_t n_effort, freeair_diagnosis_check *checks, size_t checks_stride, size_t checks_capacity, size_t *n_checks);
 int32_t freeair_diagnosis_options_init(freeair_diagnosis_options *options, size_t caller_size);
 int32_t freeair_diagnosis_reason_init(freeair_diagnosis_reason *reason, size_t caller_size);

@@ -65,7 +65,8 @@ START_TEST(probabilities_make_one)
       const freeair_diagnosis_cause *c = &v.causes[i];
       ck_assert(c->probability >= 0.0 && c->probability <= 1.0 && c->probability_alone <= c->probability + 1e-12);
       ck_assert(c->support >= 0.0 && c->contradiction <= 0.0);
-      if (c->cause != FREEAIR_EVIDENCE_OTHER) ck_assert(c->severity >= 0.0 && c->severity < 1.0 && c->u_severity >= 0.0);
+      if (c->cause != FREEAIR_EVIDENCE_OTHER)
+        ck_assert(c->severity >= 0.0 && c->severity < 1.0 && c->u_severity >= 0.0);
       if (i > 0) ck_assert_double_le(c->probability, v.causes[i - 1].probability);
       alone += c->probability_alone;
       present += c->probability;

@@ -171,9 +171,30 @@ START_TEST(effort_is_the_callers)
 }
 END_TEST
 
+/* Electrical checks are for the qualified, and say so. */
+START_TEST(efforts_carry_their_cautions)
+{
+  for (int32_t k = 1; k < freeair_evidence_count(FREEAIR_EVIDENCE_KIND_CHECK); k++) {
+    double effort_s;
+    uint32_t cautions;
+    int32_t qualification;
+    ck_assert_int_eq(freeair_diagnosis_check_effort(k, &effort_s, &cautions, &qualification), FREEAIR_OK);
+    ck_assert(effort_s >= 60.0 && effort_s <= 7200.0);
+    ck_assert_int_eq(qualification, (cautions & FREEAIR_CAUTION_LIVE) != 0);
+    if (k == FREEAIR_EVIDENCE_MEASURE_CAPACITORS) ck_assert(cautions & FREEAIR_CAUTION_CAPACITOR);
+    if (k == FREEAIR_EVIDENCE_HEADS_OFF) {
+      ck_assert(cautions & FREEAIR_CAUTION_ISOLATE);
+      ck_assert(cautions & FREEAIR_CAUTION_DEPRESSURISE);
+      ck_assert(cautions & FREEAIR_CAUTION_STORED_ENERGY);
+    }
+  }
+}
+END_TEST
+
 int main(void)
 {
   TCase *tests = tcase_create("diagnosis_check");
+  tcase_add_test(tests, efforts_carry_their_cautions);
   tcase_add_test(tests, sorted_bounded_and_with_cautions);
   tcase_add_test(tests, nothing_to_learn_when_certain);
   tcase_add_test(tests, one_observation_is_the_closed_form);

@@ -24,6 +24,11 @@ static freeair_machine machine(void)
   return m;
 }
 
+static int32_t expect(const freeair_machine *m, const freeair_machine_site *site, double receiver_pa, visit *v)
+{
+  return freeair_diagnosis_expectation_from_machine(m, site, receiver_pa, &v->subject, &v->expected);
+}
+
 /* What instruments would read on a machine, by the crank-angle model. */
 static void read_machine(const freeair_machine *m, const freeair_machine_site *site, freeair_evidence_readings *found)
 {
@@ -59,7 +64,7 @@ START_TEST(described_machines_are_sound)
     site.ambient_k = sites[i][0];
     site.barometric_pa = sites[i][1];
     visit v = new_visit();
-    ck_assert_int_eq(freeair_diagnosis_expectation_from_machine(&m, &site, 10.3e5, &v.subject, &v.expected), FREEAIR_OK);
+    ck_assert_int_eq(expect(&m, &site, 10.3e5, &v), FREEAIR_OK);
     ck_assert_int_eq(v.subject.stages, 2);
     ck_assert_int_eq(v.subject.head, FREEAIR_DIAGNOSIS_HEAD_SEPARATE);
     v.subject.service_valve_closed = FREEAIR_EVIDENCE_YES;
@@ -81,9 +86,9 @@ START_TEST(expectations_carry_the_site)
   freeair_machine_site site = FREEAIR_MACHINE_SITE_INIT;
   visit low = new_visit();
   visit high = new_visit();
-  ck_assert_int_eq(freeair_diagnosis_expectation_from_machine(&m, &site, NAN, &low.subject, &low.expected), FREEAIR_OK);
+  ck_assert_int_eq(expect(&m, &site, NAN, &low), FREEAIR_OK);
   site.barometric_pa = 75000.0;
-  ck_assert_int_eq(freeair_diagnosis_expectation_from_machine(&m, &site, NAN, &high.subject, &high.expected), FREEAIR_OK);
+  ck_assert_int_eq(expect(&m, &site, NAN, &high), FREEAIR_OK);
   ck_assert_double_gt(high.expected.t_empty_to_cutout_s, 1.25 * low.expected.t_empty_to_cutout_s);
   ck_assert_double_lt(high.expected.p_interstage_pa, low.expected.p_interstage_pa);
   ck_assert_double_eq(high.expected.p_ambient_pa, 75000.0);
@@ -115,7 +120,7 @@ START_TEST(simulated_faults_are_found)
     freeair_machine_site site = FREEAIR_MACHINE_SITE_INIT;
     freeair_machine_site bad_site = FREEAIR_MACHINE_SITE_INIT;
     visit v = new_visit();
-    ck_assert_int_eq(freeair_diagnosis_expectation_from_machine(&m, &site, 10.3e5, &v.subject, &v.expected), FREEAIR_OK);
+    ck_assert_int_eq(expect(&m, &site, 10.3e5, &v), FREEAIR_OK);
     ck_assert_int_eq(freeair_fault_apply(&m, &site, cases[i].fault, cases[i].severity, &bad, &bad_site), FREEAIR_OK);
     read_machine(&bad, &bad_site, &v.found);
     v.subject.service_valve_closed = FREEAIR_EVIDENCE_YES;
@@ -141,20 +146,19 @@ START_TEST(defaults_are_no_expectation)
   m.speed_rev_s = 13.3;
   m.lp_bore_m = 0.12;
   m.lp_stroke_m = 0.08;
-  ck_assert_int_eq(freeair_diagnosis_expectation_from_machine(&m, &site, 9e5, &v.subject, &v.expected), FREEAIR_OK);
+  ck_assert_int_eq(expect(&m, &site, 9e5, &v), FREEAIR_OK);
   ck_assert(isnan(v.expected.t_empty_to_cutout_s) && isnan(v.expected.t_cutin_to_cutout_s));
   ck_assert(isnan(v.expected.motor_speed_rev_s) && isnan(v.expected.supply_running_v));
   ck_assert(isnan(v.expected.p_cutout_pa) && isnan(v.subject.receiver_m3));
   ck_assert(isfinite(v.expected.p_interstage_pa) && isfinite(v.expected.pump_speed_rev_s));
   m.stages = 1;
-  ck_assert_int_eq(freeair_diagnosis_expectation_from_machine(&m, &site, 9e5, &v.subject, &v.expected), FREEAIR_OK);
+  ck_assert_int_eq(expect(&m, &site, 9e5, &v), FREEAIR_OK);
   ck_assert(isnan(v.expected.p_interstage_pa) && isnan(v.expected.t_hp_discharge_k));
   ck_assert_int_eq(v.subject.stages, 1);
   /* a machine that never gets there has no time */
   m = machine();
   m.downstream_leak_m2 = 1e-4;
-  ck_assert_int_eq(freeair_diagnosis_expectation_from_machine(&m, &site, 9e5, &v.subject, &v.expected),
-                   FREEAIR_WARN_LIMIT);
+  ck_assert_int_eq(expect(&m, &site, 9e5, &v), FREEAIR_WARN_LIMIT);
   ck_assert(isnan(v.expected.t_empty_to_cutout_s));
 }
 END_TEST

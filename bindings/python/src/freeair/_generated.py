@@ -7488,37 +7488,12 @@ def likelihood_level_off(*, cause):
     return _runtime.call("freeair_likelihood_level_off")((cause,), LikelihoodLevelOffResult)
 
 
-LikelihoodEffortResult = _collections.namedtuple(
-    "LikelihoodEffortResult", ['effort_s', 'cautions', 'qualification'])
-
-
-def likelihood_effort(*, check):
-    """What a check costs and what must be said beside it.
-
-    Model: table.
-
-    Arguments:
-        check: Check. One of EVIDENCE_CHECK_* (enumeration freeair_evidence_check).
-
-    Returns:
-        effort_s: Working time. [s]
-        cautions: Bits of freeair_caution.
-        qualification: 1 where an electrically qualified person must do it, else 0.
-
-    Raises:
-        NotFoundError: check is not a known check
-
-    Source: common practice
-    """
-    return _runtime.call("freeair_likelihood_effort")((check,), LikelihoodEffortResult)
-
-
 def likelihood_density(*, residual):
     """Density of a standardised residual, with tails that forgive a misread instrument.
 
     Model: Student's t with 7 degrees of freedom, in units of its scale: density = Gamma(4) /
-    (Gamma(7/2) sqrt(7 pi)) (1 + z^2/7)^-4. Near the centre it is almost normal; eight scales out it
-    is some 7e9 times the normal one, so that one bad reading cannot outvote all the others.
+    (Gamma(7/2) sqrt(7 pi)) (1 + z^2/7)^-4; almost normal near the centre, some 7e9 times the normal
+    density eight scales out.
 
     Arguments:
         residual: Deviation from what a cause predicts, over its standard uncertainty. Range
@@ -7732,6 +7707,31 @@ def diagnosis_finding_value(*, reading, expected, reference=None, deviation):
     return _runtime.call("freeair_diagnosis_finding_value")((reading, expected, reference, deviation,))
 
 
+DiagnosisCheckEffortResult = _collections.namedtuple(
+    "DiagnosisCheckEffortResult", ['effort_s', 'cautions', 'qualification'])
+
+
+def diagnosis_check_effort(*, check):
+    """What a check costs and what must be said beside it.
+
+    Model: table.
+
+    Arguments:
+        check: Check. One of EVIDENCE_CHECK_* (enumeration freeair_evidence_check).
+
+    Returns:
+        effort_s: Working time. [s]
+        cautions: Bits of freeair_caution.
+        qualification: 1 where an electrically qualified person must do it, else 0.
+
+    Raises:
+        NotFoundError: check is not a known check
+
+    Source: common practice
+    """
+    return _runtime.call("freeair_diagnosis_check_effort")((check,), DiagnosisCheckEffortResult)
+
+
 def diagnosis_check_rank(*, subject, found, observation=None, answer=None, causes, effort_s=None, checks_capacity):
     """Ranks the checks not yet made by what they are expected to tell for their effort.
 
@@ -7750,7 +7750,7 @@ def diagnosis_check_rank(*, subject, found, observation=None, answer=None, cause
         answer: Answers of freeair_evidence_answer. Default: none.
         causes: Causes as freeair_diagnosis_rank returned them.
         effort_s: Working time of each check by its code; NaN for its default. [s] Default:
-            freeair_likelihood_effort.
+            freeair_diagnosis_check_effort.
         checks_capacity: Rows there is room for. Range [0;1e6].
 
     Returns:
@@ -8245,6 +8245,7 @@ __all__ = [
     "DeliveryStage",
     "DiagnosisCause",
     "DiagnosisCheck",
+    "DiagnosisCheckEffortResult",
     "DiagnosisExpectationFromMachineResult",
     "DiagnosisFinding",
     "DiagnosisOptions",
@@ -8459,7 +8460,6 @@ __all__ = [
     "LeakageFlowFromReadingsResult",
     "LeakageMeanFromDecayResult",
     "LikelihoodDeviationResult",
-    "LikelihoodEffortResult",
     "LikelihoodLevelOffResult",
     "LikelihoodObservationResult",
     "LikelihoodReadingResult",
@@ -8665,6 +8665,7 @@ __all__ = [
     "delivery_free_air",
     "delivery_of_stage",
     "delivery_volumetric_efficiency",
+    "diagnosis_check_effort",
     "diagnosis_check_rank",
     "diagnosis_expectation_from_machine",
     "diagnosis_finding_compare",
@@ -8720,7 +8721,6 @@ __all__ = [
     "likelihood_cautions",
     "likelihood_density",
     "likelihood_deviation",
-    "likelihood_effort",
     "likelihood_information",
     "likelihood_level_off",
     "likelihood_observation",

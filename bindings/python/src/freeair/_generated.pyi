@@ -2175,16 +2175,6 @@ def likelihood_level_off(*, cause: int) -> LikelihoodLevelOffResult: ...
 @overload
 def likelihood_level_off(*, cause: _Array) -> Any: ...
 
-class LikelihoodEffortResult(NamedTuple):
-    effort_s: float
-    cautions: int
-    qualification: int
-
-@overload
-def likelihood_effort(*, check: int) -> LikelihoodEffortResult: ...
-@overload
-def likelihood_effort(*, check: _Array) -> Any: ...
-
 @overload
 def likelihood_density(*, residual: float) -> float: ...
 @overload
@@ -2225,6 +2215,16 @@ def diagnosis_finding_compare(*, subject: DiagnosisSubject, expected: EvidenceRe
 def diagnosis_finding_value(*, reading: int, expected: float, reference: float | None = ..., deviation: float) -> float: ...
 @overload
 def diagnosis_finding_value(*, reading: _Array, expected: _Array, reference: _Array | None = ..., deviation: _Array) -> Any: ...
+
+class DiagnosisCheckEffortResult(NamedTuple):
+    effort_s: float
+    cautions: int
+    qualification: int
+
+@overload
+def diagnosis_check_effort(*, check: int) -> DiagnosisCheckEffortResult: ...
+@overload
+def diagnosis_check_effort(*, check: _Array) -> Any: ...
 
 def diagnosis_check_rank(*, subject: DiagnosisSubject, found: EvidenceReadings, observation: _Sequence[int] | None = ..., answer: _Sequence[int] | None = ..., causes: _Sequence[DiagnosisCause], effort_s: _Sequence[float] | None = ..., checks_capacity: int) -> _Sequence[DiagnosisCheck]: ...
 
