@@ -38,7 +38,8 @@
   X(VISCOSITY, "Pa s") X(KINEMATIC_VISCOSITY, "m2/s") X(SONIC_CONDUCTANCE, "m3/(s Pa)")                   \
   X(SPECIFIC_VOLUME, "m3/kg") X(MASS_CONDUCTANCE, "kg/(s Pa)") X(TEMPERATURE_COEFFICIENT, "1/K")          \
   X(RATE, "1/s") X(TEMPERATURE_SLOPE, "K/s") X(CONCENTRATION, "mol/m3") X(MOLAR_ENERGY, "J/mol")          \
-  X(HEAT_CAPACITY, "J/K") X(LINEAR_RESISTANCE, "ohm/m")
+  X(HEAT_CAPACITY, "J/K") X(LINEAR_RESISTANCE, "ohm/m") X(TEMPERATURE_BY_PRESSURE, "K/Pa")                \
+  X(COMPRESSIBILITY, "1/Pa") X(MOLAR_VOLUME, "m3/mol") X(MOLAR_VOLUME_SQUARED, "m6/mol2")
 
 #define KIND_NAME(name, symbol) name,
 #define KIND_SYMBOL(name, symbol) symbol,
@@ -415,6 +416,19 @@ static const struct unit units[] = {
     U(CONCENTRATION, "mol/L", 1000, 1, "mole per litre", "mol/l;mol/dm3;kmol/m3", "")
     U(MOLAR_ENERGY, "J/mol", 1, 1, "joule per mole", "kJ/kmol", "")
     U(MOLAR_ENERGY, "kJ/mol", 1000, 1, "kilojoule per mole", "", "")
+    U(MOLAR_VOLUME, "m3/mol", 1, 1, "cubic metre per mole", "", "")
+    U(MOLAR_VOLUME, "L/mol", 1, 1000, "litre per mole", "l/mol;dm3/mol;m3/kmol", "")
+    U(MOLAR_VOLUME, "cm3/mol", 1, 1e6, "cubic centimetre per mole", "mL/mol", "")
+    U(MOLAR_VOLUME_SQUARED, "m6/mol2", 1, 1, "cubic metre per mole, squared", "", "")
+    U(MOLAR_VOLUME_SQUARED, "cm6/mol2", 1, 1e12, "cubic centimetre per mole, squared", "", "")
+    U(TEMPERATURE_BY_PRESSURE, "K/Pa", 1, 1, "kelvin per pascal", "degC/Pa", "")
+    U(TEMPERATURE_BY_PRESSURE, "K/bar", 1, 1e5, "kelvin per bar", "degC/bar;C/bar", "")
+    U(TEMPERATURE_BY_PRESSURE, "K/MPa", 1, 1e6, "kelvin per megapascal", "degC/MPa", "")
+    U(TEMPERATURE_BY_PRESSURE, "degF/psi", 5 * INCH2, 9 * LBF, "degree Fahrenheit per psi", "F/psi;degR/psi", "")
+    U(COMPRESSIBILITY, "1/Pa", 1, 1, "per pascal", "", "")
+    U(COMPRESSIBILITY, "1/bar", 1, 1e5, "per bar", "", "")
+    U(COMPRESSIBILITY, "1/MPa", 1, 1e6, "per megapascal", "", "")
+    U(COMPRESSIBILITY, "1/psi", INCH2, LBF, "per psi", "", "")
 
     /* Second readings: what the symbol means when the other unit says so */
     T("degF", 5, 9, 32.0, -459.67, OWN_SCALE, "degree Fahrenheit", "F;f", "degf;deg f;fahrenheit;deg fahrenheit")

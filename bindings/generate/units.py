@@ -45,7 +45,11 @@ SUFFIXES = {
     "1_k": "1/K",
     "1_s": "1/s",
     "k_s": "K/s",
+    "k_pa": "K/Pa",
+    "1_pa": "1/Pa",
     "mol_m3": "mol/m3",
+    "m3_mol": "m3/mol",
+    "m6_mol2": "m6/mol2",
     "j_mol": "J/mol",
 }
 

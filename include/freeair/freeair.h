@@ -28,6 +28,9 @@
 #include <freeair/reference.h>
 #include <freeair/verdict.h>
 #include <freeair/atmosphere.h>
+#include <freeair/dry_air.h>
+#include <freeair/dry_air_ideal.h>
+#include <freeair/dry_air_transport.h>
 #include <freeair/supply.h>
 #include <freeair/unbalance.h>
 #include <freeair/motor.h>

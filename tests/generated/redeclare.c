@@ -39,6 +39,26 @@ int32_t freeair_atmosphere_temperature_from_altitude(double altitude_m, double *
 int32_t freeair_atmosphere_density_from_altitude(double altitude_m, double *rho_kg_m3);
 int32_t freeair_atmosphere_altitude_from_geometric(double geometric_m, double *altitude_m);
 int32_t freeair_atmosphere_pressure_from_geometric(double geometric_m, double *p_pa);
+int32_t freeair_dry_air_state(double p_pa, double t_k, freeair_dry_air_properties *properties);
+int32_t freeair_dry_air_properties_init(freeair_dry_air_properties *properties, size_t caller_size);
+int32_t freeair_dry_air_density(double p_pa, double t_k, double *rho_kg_m3);
+int32_t freeair_dry_air_state_from_density(double rho_kg_m3, double t_k, freeair_dry_air_properties *properties);
+int32_t freeair_dry_air_temperature_from_enthalpy(double p_pa, double h_j_kg, double *t_k);
+int32_t freeair_dry_air_temperature_from_entropy(double p_pa, double s_j_kg_k, double *t_k);
+int32_t freeair_dry_air_saturation(double t_k, double *dew_pa, double *bubble_pa);
+int32_t freeair_dry_air_ideal_density(double p_pa, double t_k, double *rho_kg_m3);
+int32_t freeair_dry_air_ideal_heat_capacity(double t_k, double *cp_j_kg_k);
+int32_t freeair_dry_air_ideal_heat_capacity_ratio(double t_k, double *heat_capacity_ratio);
+int32_t freeair_dry_air_ideal_speed_of_sound(double t_k, double *speed_of_sound_m_s);
+int32_t freeair_dry_air_ideal_enthalpy(double t_k, double *h_j_kg);
+int32_t freeair_dry_air_ideal_entropy(double p_pa, double t_k, double *s_j_kg_k);
+int32_t freeair_dry_air_ideal_temperature_from_enthalpy(double h_j_kg, double *t_k);
+int32_t freeair_dry_air_ideal_temperature_from_entropy(double p_pa, double s_j_kg_k, double *t_k);
+int32_t freeair_dry_air_ideal_isentropic_temperature(double t1_k, double pressure_ratio, double *t2_k);
+int32_t freeair_dry_air_transport_viscosity(double p_pa, double t_k, double *viscosity_pas);
+int32_t freeair_dry_air_transport_conductivity(double p_pa, double t_k, double *conductivity_w_m_k);
+int32_t freeair_dry_air_transport_viscosity_from_density(double rho_kg_m3, double t_k, double *viscosity_pas);
+int32_t freeair_dry_air_transport_conductivity_from_density(double rho_kg_m3, double t_k, double *conductivity_w_m_k);
 int32_t freeair_supply_uncertainty_from_meter(double reading_v, double accuracy, double counts, double resolution_v, double *uncertainty_v);
 int32_t freeair_supply_deviation(double measured_v, double nameplate_v, double *deviation);
 int32_t freeair_supply_voltage_verdict(double measured_v, double uncertainty_v, double nameplate_v, double tolerance, double confidence, int32_t *verdict, double *probability);
@@ -661,6 +681,7 @@ _Static_assert(FREEAIR_DIAGNOSIS_OPTIONS_BASELINE == 32, "FREEAIR_DIAGNOSIS_OPTI
 _Static_assert(FREEAIR_DIAGNOSIS_REASON_BASELINE == 56, "FREEAIR_DIAGNOSIS_REASON_BASELINE");
 _Static_assert(FREEAIR_DIAGNOSIS_SUBJECT_BASELINE == 40, "FREEAIR_DIAGNOSIS_SUBJECT_BASELINE");
 _Static_assert(FREEAIR_DIAGNOSIS_SUMMARY_BASELINE == 56, "FREEAIR_DIAGNOSIS_SUMMARY_BASELINE");
+_Static_assert(FREEAIR_DRY_AIR_PROPERTIES_BASELINE == 152, "FREEAIR_DRY_AIR_PROPERTIES_BASELINE");
 _Static_assert(FREEAIR_EVIDENCE_READINGS_BASELINE == 440, "FREEAIR_EVIDENCE_READINGS_BASELINE");
 _Static_assert(FREEAIR_MACHINE_BASELINE == 608, "FREEAIR_MACHINE_BASELINE");
 _Static_assert(FREEAIR_MACHINE_SITE_BASELINE == 40, "FREEAIR_MACHINE_SITE_BASELINE");
@@ -669,6 +690,28 @@ _Static_assert(FREEAIR_PREDICTION_RUN_BASELINE == 72, "FREEAIR_PREDICTION_RUN_BA
 
 /* The layout of an LP64 or LLP64 machine. */
 #if UINTPTR_MAX == 0xffffffffffffffffu
+_Static_assert(sizeof(freeair_dry_air_properties) == 152, "size of freeair_dry_air_properties");
+_Static_assert(offsetof(freeair_dry_air_properties, struct_size) == 0, "freeair_dry_air_properties.struct_size");
+_Static_assert(offsetof(freeair_dry_air_properties, flags) == 4, "freeair_dry_air_properties.flags");
+_Static_assert(offsetof(freeair_dry_air_properties, p_pa) == 8, "freeair_dry_air_properties.p_pa");
+_Static_assert(offsetof(freeair_dry_air_properties, t_k) == 16, "freeair_dry_air_properties.t_k");
+_Static_assert(offsetof(freeair_dry_air_properties, rho_kg_m3) == 24, "freeair_dry_air_properties.rho_kg_m3");
+_Static_assert(offsetof(freeair_dry_air_properties, compressibility_factor) == 32, "freeair_dry_air_properties.compressibility_factor");
+_Static_assert(offsetof(freeair_dry_air_properties, h_j_kg) == 40, "freeair_dry_air_properties.h_j_kg");
+_Static_assert(offsetof(freeair_dry_air_properties, s_j_kg_k) == 48, "freeair_dry_air_properties.s_j_kg_k");
+_Static_assert(offsetof(freeair_dry_air_properties, u_j_kg) == 56, "freeair_dry_air_properties.u_j_kg");
+_Static_assert(offsetof(freeair_dry_air_properties, cp_j_kg_k) == 64, "freeair_dry_air_properties.cp_j_kg_k");
+_Static_assert(offsetof(freeair_dry_air_properties, cv_j_kg_k) == 72, "freeair_dry_air_properties.cv_j_kg_k");
+_Static_assert(offsetof(freeair_dry_air_properties, heat_capacity_ratio) == 80, "freeair_dry_air_properties.heat_capacity_ratio");
+_Static_assert(offsetof(freeair_dry_air_properties, isentropic_exponent) == 88, "freeair_dry_air_properties.isentropic_exponent");
+_Static_assert(offsetof(freeair_dry_air_properties, speed_of_sound_m_s) == 96, "freeair_dry_air_properties.speed_of_sound_m_s");
+_Static_assert(offsetof(freeair_dry_air_properties, joule_thomson_k_pa) == 104, "freeair_dry_air_properties.joule_thomson_k_pa");
+_Static_assert(offsetof(freeair_dry_air_properties, expansion_1_k) == 112, "freeair_dry_air_properties.expansion_1_k");
+_Static_assert(offsetof(freeair_dry_air_properties, compressibility_1_pa) == 120, "freeair_dry_air_properties.compressibility_1_pa");
+_Static_assert(offsetof(freeair_dry_air_properties, viscosity_pas) == 128, "freeair_dry_air_properties.viscosity_pas");
+_Static_assert(offsetof(freeair_dry_air_properties, conductivity_w_m_k) == 136, "freeair_dry_air_properties.conductivity_w_m_k");
+_Static_assert(offsetof(freeair_dry_air_properties, prandtl_number) == 144, "freeair_dry_air_properties.prandtl_number");
+_Static_assert(FREEAIR_DRY_AIR_PROPERTIES_BASELINE <= sizeof(freeair_dry_air_properties), "baseline of freeair_dry_air_properties");
 _Static_assert(sizeof(freeair_capacitor_motor_windings) == 72, "size of freeair_capacitor_motor_windings");
 _Static_assert(offsetof(freeair_capacitor_motor_windings, struct_size) == 0, "freeair_capacitor_motor_windings.struct_size");
 _Static_assert(offsetof(freeair_capacitor_motor_windings, flags) == 4, "freeair_capacitor_motor_windings.flags");

@@ -314,6 +314,36 @@ PARAMETER_LOWER_CLOSED = 8
 PARAMETER_UPPER_CLOSED = 16
 
 
+class DryAirProperties(_runtime.Structure):
+    """All properties of dry air at one state, filled by freeair_dry_air_state().
+
+    Fields:
+        p_pa: Pressure, absolute. [Pa]
+        t_k: Temperature. [K]
+        rho_kg_m3: Density. [kg/m3]
+        compressibility_factor: Z = p/(rho R T).
+        h_j_kg: Enthalpy; 0 at 273.15 K and 101325 Pa. [J/kg]
+        s_j_kg_k: Entropy; 0 at 273.15 K and 101325 Pa. [J/(kg K)]
+        u_j_kg: Internal energy, h - p/rho. [J/kg]
+        cp_j_kg_k: Heat capacity at constant pressure. [J/(kg K)]
+        cv_j_kg_k: Heat capacity at constant volume. [J/(kg K)]
+        heat_capacity_ratio: cp/cv.
+        isentropic_exponent: Of p v^k along an isentrope here: rho w^2/p. Equal to cp/cv in an ideal
+            gas.
+        speed_of_sound_m_s: Speed of sound w. [m/s]
+        joule_thomson_k_pa: Temperature change by pressure at constant enthalpy. [K/Pa]
+        expansion_1_k: Isobaric expansion coefficient, 1/T in an ideal gas. [1/K]
+        compressibility_1_pa: Isothermal compressibility, 1/p in an ideal gas. [1/Pa]
+        viscosity_pas: Dynamic viscosity, by freeair_dry_air_transport_viscosity(). [Pa s]
+        conductivity_w_m_k: Thermal conductivity, by freeair_dry_air_transport_conductivity(). [W/(m
+            K)]
+        prandtl_number: viscosity cp/conductivity.
+    """
+
+    _c_name = "freeair_dry_air_properties"
+    __slots__ = ("_memory",)
+
+
 class CapacitorMotorWindings(_runtime.Structure):
     """Constants of a capacitor motor, all referred to the main winding except those of the auxiliary winding itself.
 
@@ -919,6 +949,7 @@ class DiagnosisSummary(_runtime.Structure):
     __slots__ = ("_memory",)
 
 
+_runtime.STRUCTURES["freeair_dry_air_properties"] = DryAirProperties
 _runtime.STRUCTURES["freeair_capacitor_motor_windings"] = CapacitorMotorWindings
 _runtime.STRUCTURES["freeair_capacitor_motor_performance"] = CapacitorMotorPerformance
 _runtime.STRUCTURES["freeair_blowdown_vessel"] = BlowdownVessel
@@ -1495,6 +1526,427 @@ def atmosphere_pressure_from_geometric(*, geometric_m):
     Source: US Standard Atmosphere 1976, equations 18 and 33a
     """
     return _runtime.call("freeair_atmosphere_pressure_from_geometric")((geometric_m,))
+
+
+def dry_air_state(*, p_pa, t_k):
+    """All properties of dry air at a pressure and a temperature.
+
+    Model: equation of state of Lemmon et al. (2000) with R = 8.31451 J/(mol K) and M = 28.96546
+    g/mol; density as in freeair_dry_air_density(); viscosity and conductivity of Lemmon and
+    Jacobsen (2004).
+
+    Arguments:
+        p_pa: Pressure, absolute. [Pa] Range [1e-3;2e9].
+        t_k: Temperature. [K] Range [60;2000].
+
+    Returns:
+        properties: All properties.
+
+    Raises:
+        StructureVersionError: properties has an unknown size
+        DomainError: an input is outside its range
+        NoSolutionError: the state lies between the dew and the bubble line, below 132.6312 K
+
+    Source: Lemmon, Jacobsen, Penoncello, Friend, Thermodynamic Properties of Air..., J. Phys. Chem.
+    Ref. Data 29 (2000) 331; Lemmon, Jacobsen, Int. J. Thermophys. 25 (2004) 21; molar mass and
+    reference state of IAPWS G8-10
+    """
+    return _runtime.call("freeair_dry_air_state")((p_pa, t_k,))
+
+
+def dry_air_density(*, p_pa, t_k):
+    """Density of dry air.
+
+    Model: the root of p(rho, T) of Lemmon et al. (2000) in the stable phase, by Newton's method on
+    ln p against ln rho, kept in a bracket, to rounding. It ends in every state: within 13 steps in
+    a million of random ones, 3 on average.
+
+    Arguments:
+        p_pa: Pressure, absolute. [Pa] Range [1e-3;2e9].
+        t_k: Temperature. [K] Range [60;2000].
+
+    Returns:
+        rho_kg_m3: Density. [kg/m3]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the state lies between the dew and the bubble line, below 132.6312 K
+
+    Source: Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331
+    """
+    return _runtime.call("freeair_dry_air_density")((p_pa, t_k,))
+
+
+def dry_air_state_from_density(*, rho_kg_m3, t_k):
+    """All properties of dry air at a density and a temperature.
+
+    Model: as freeair_dry_air_state(), without a search.
+
+    Arguments:
+        rho_kg_m3: Density. [kg/m3] Range (0;1530].
+        t_k: Temperature. [K] Range [60;2000].
+
+    Returns:
+        properties: All properties.
+
+    Raises:
+        StructureVersionError: properties has an unknown size
+        DomainError: an input is outside its range
+        NoSolutionError: the state lies between the dew and the bubble line, below 132.6312 K
+
+    Source: Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331
+    """
+    return _runtime.call("freeair_dry_air_state_from_density")((rho_kg_m3, t_k,))
+
+
+def dry_air_temperature_from_enthalpy(*, p_pa, h_j_kg):
+    """Temperature at which gaseous dry air has an enthalpy: throttling.
+
+    Model: h(p, T) of freeair_dry_air_state() solved for T by Newton's method with cp as slope, kept
+    in a bracket, to 1e-12. Below 3.785 MPa no colder than the dew point.
+
+    Arguments:
+        p_pa: Pressure, absolute. [Pa] Range [1e-3;2e9].
+        h_j_kg: Enthalpy; 0 at 273.15 K and 101325 Pa. [J/kg] Range [-1e6;5e6].
+
+    Returns:
+        t_k: Temperature. [K]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: no gas between 60 K and 2000 K has this enthalpy at this pressure
+
+    Source: Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331
+    """
+    return _runtime.call("freeair_dry_air_temperature_from_enthalpy")((p_pa, h_j_kg,))
+
+
+def dry_air_temperature_from_entropy(*, p_pa, s_j_kg_k):
+    """Temperature at which gaseous dry air has an entropy: isentropic compression.
+
+    Model: s(p, T) of freeair_dry_air_state() solved for ln T by Newton's method with cp as slope,
+    kept in a bracket, to 1e-12. Below 3.785 MPa no colder than the dew point.
+
+    Arguments:
+        p_pa: Pressure, absolute. [Pa] Range [1e-3;2e9].
+        s_j_kg_k: Entropy; 0 at 273.15 K and 101325 Pa. [J/(kg K)] Range [-1e4;1e4].
+
+    Returns:
+        t_k: Temperature. [K]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: no gas between 60 K and 2000 K has this entropy at this pressure
+
+    Source: Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331
+    """
+    return _runtime.call("freeair_dry_air_temperature_from_entropy")((p_pa, s_j_kg_k,))
+
+
+DryAirSaturationResult = _collections.namedtuple(
+    "DryAirSaturationResult", ['dew_pa', 'bubble_pa'])
+
+
+def dry_air_saturation(*, t_k):
+    """Pressures at which dry air begins to condense and to boil.
+
+    Model: the two ancillary equations of Lemmon et al. (2000) for the dew and bubble line, fitted
+    within 0.1 %.
+
+    Arguments:
+        t_k: Temperature. [K] Range [59.75;132.6312].
+
+    Returns:
+        dew_pa: Pressure above which a gas begins to condense. [Pa]
+        bubble_pa: Pressure below which a liquid begins to boil. [Pa]
+
+    Raises:
+        DomainError: t_k is outside its range
+
+    Source: Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331, equation
+    1, Table A1
+    """
+    return _runtime.call("freeair_dry_air_saturation")((t_k,), DryAirSaturationResult)
+
+
+def dry_air_ideal_density(*, p_pa, t_k):
+    """Density of dry air as an ideal gas.
+
+    Model: rho = p/(R T), R = 8.31451/0.02896546 J/(kg K).
+
+    Arguments:
+        p_pa: Pressure, absolute. [Pa] Range (0;2e9].
+        t_k: Temperature. [K] Range [60;2000].
+
+    Returns:
+        rho_kg_m3: Density. [kg/m3]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: definition
+    """
+    return _runtime.call("freeair_dry_air_ideal_density")((p_pa, t_k,))
+
+
+def dry_air_ideal_heat_capacity(*, t_k):
+    """Heat capacity of dry air at constant pressure as an ideal gas.
+
+    Model: the ideal-gas part of Lemmon et al. (2000): a power series in T and three vibration
+    terms, 60 K to 2000 K. That at constant volume is less by R.
+
+    Arguments:
+        t_k: Temperature. [K] Range [60;2000].
+
+    Returns:
+        cp_j_kg_k: Heat capacity at constant pressure. [J/(kg K)]
+
+    Raises:
+        DomainError: t_k is outside its range
+
+    Source: Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331, ideal-gas
+    heat capacity
+    """
+    return _runtime.call("freeair_dry_air_ideal_heat_capacity")((t_k,))
+
+
+def dry_air_ideal_heat_capacity_ratio(*, t_k):
+    """Ratio of the heat capacities of dry air as an ideal gas, the isentropic exponent of the textbooks.
+
+    Model: k = cp/(cp - R).
+
+    Arguments:
+        t_k: Temperature. [K] Range [60;2000].
+
+    Returns:
+        heat_capacity_ratio: cp/cv.
+
+    Raises:
+        DomainError: t_k is outside its range
+
+    Source: Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331, ideal-gas
+    heat capacity
+    """
+    return _runtime.call("freeair_dry_air_ideal_heat_capacity_ratio")((t_k,))
+
+
+def dry_air_ideal_speed_of_sound(*, t_k):
+    """Speed of sound in dry air as an ideal gas.
+
+    Model: w = sqrt(k R T).
+
+    Arguments:
+        t_k: Temperature. [K] Range [60;2000].
+
+    Returns:
+        speed_of_sound_m_s: Speed of sound. [m/s]
+
+    Raises:
+        DomainError: t_k is outside its range
+
+    Source: Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331, ideal-gas
+    heat capacity
+    """
+    return _runtime.call("freeair_dry_air_ideal_speed_of_sound")((t_k,))
+
+
+def dry_air_ideal_enthalpy(*, t_k):
+    """Enthalpy of dry air as an ideal gas.
+
+    Model: integral of cp in closed form, counted as in topic dry_air: real air has none at 273.15 K
+    and 101325 Pa, ideal gas there 277.8 J/kg.
+
+    Arguments:
+        t_k: Temperature. [K] Range [60;2000].
+
+    Returns:
+        h_j_kg: Enthalpy. [J/kg]
+
+    Raises:
+        DomainError: t_k is outside its range
+
+    Source: Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331; reference
+    state of IAPWS G8-10
+    """
+    return _runtime.call("freeair_dry_air_ideal_enthalpy")((t_k,))
+
+
+def dry_air_ideal_entropy(*, p_pa, t_k):
+    """Entropy of dry air as an ideal gas.
+
+    Model: integral of cp/T in closed form, less R ln p, counted as in topic dry_air.
+
+    Arguments:
+        p_pa: Pressure, absolute. [Pa] Range [1e-3;2e9].
+        t_k: Temperature. [K] Range [60;2000].
+
+    Returns:
+        s_j_kg_k: Entropy. [J/(kg K)]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331; reference
+    state of IAPWS G8-10
+    """
+    return _runtime.call("freeair_dry_air_ideal_entropy")((p_pa, t_k,))
+
+
+def dry_air_ideal_temperature_from_enthalpy(*, h_j_kg):
+    """Temperature of dry air as an ideal gas from its enthalpy.
+
+    Model: freeair_dry_air_ideal_enthalpy() solved by Newton's method, at most 30 steps, to
+    rounding.
+
+    Arguments:
+        h_j_kg: Enthalpy. [J/kg] Range [-214000;1980000].
+
+    Returns:
+        t_k: Temperature. [K]
+
+    Raises:
+        DomainError: h_j_kg is outside its range
+        NoSolutionError: no temperature between 60 K and 2000 K has this enthalpy
+
+    Source: Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331, solved for
+    temperature
+    """
+    return _runtime.call("freeair_dry_air_ideal_temperature_from_enthalpy")((h_j_kg,))
+
+
+def dry_air_ideal_temperature_from_entropy(*, p_pa, s_j_kg_k):
+    """Temperature of dry air as an ideal gas from its entropy.
+
+    Model: freeair_dry_air_ideal_entropy() solved by Newton's method in ln T, at most 30 steps, to
+    rounding.
+
+    Arguments:
+        p_pa: Pressure, absolute. [Pa] Range [1e-3;2e9].
+        s_j_kg_k: Entropy. [J/(kg K)] Range [-1e4;1e4].
+
+    Returns:
+        t_k: Temperature. [K]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: no temperature between 60 K and 2000 K has this entropy
+
+    Source: Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331, solved for
+    temperature
+    """
+    return _runtime.call("freeair_dry_air_ideal_temperature_from_entropy")((p_pa, s_j_kg_k,))
+
+
+def dry_air_ideal_isentropic_temperature(*, t1_k, pressure_ratio):
+    """Temperature after an isentropic change of pressure, by the air tables: their relative pressure.
+
+    Model: s0(T2) = s0(T1) + R ln(p2/p1), cp varying with temperature; solved as in
+    freeair_dry_air_ideal_temperature_from_entropy(). From 300 K a constant k of 1.4 ends 5 K too
+    hot at a ratio of 10, 21 K at 30.
+
+    Arguments:
+        t1_k: Temperature before. [K] Range [60;2000].
+        pressure_ratio: p2/p1, above 1 in compression. Range [1e-6;1e6].
+
+    Returns:
+        t2_k: Temperature after. [K]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the temperature after would lie outside 60 K to 2000 K
+
+    Source: Cengel, Boles, Thermodynamics: An Engineering Approach, isentropic processes of ideal
+    gases, relative pressure
+    """
+    return _runtime.call("freeair_dry_air_ideal_isentropic_temperature")((t1_k, pressure_ratio,))
+
+
+def dry_air_transport_viscosity(*, p_pa, t_k):
+    """Dynamic viscosity of dry air.
+
+    Model: eta = eta0(T) + sum N tau^t delta^d exp(-gamma delta^l) of Lemmon and Jacobsen (2004),
+    eta0 by the collision integral, at the density of freeair_dry_air_density().
+
+    Arguments:
+        p_pa: Pressure, absolute. [Pa] Range [1e-3;2e9].
+        t_k: Temperature. [K] Range [60;2000].
+
+    Returns:
+        viscosity_pas: Dynamic viscosity. [Pa s]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the state lies between the dew and the bubble line, below 132.6312 K
+
+    Source: Lemmon, Jacobsen, Viscosity and Thermal Conductivity Equations for Nitrogen, Oxygen,
+    Argon, and Air, Int. J. Thermophys. 25 (2004) 21, equations 1 to 3
+    """
+    return _runtime.call("freeair_dry_air_transport_viscosity")((p_pa, t_k,))
+
+
+def dry_air_transport_conductivity(*, p_pa, t_k):
+    """Thermal conductivity of dry air.
+
+    Model: lambda = lambda0(T) + residual(tau, delta) + critical enhancement after Olchowy and
+    Sengers, of Lemmon and Jacobsen (2004), at the density of freeair_dry_air_density(). Above
+    265.262 K and up to 150 MPa the enhancement is zero; at 220 K and 40 bar it is 0.3 %.
+
+    Arguments:
+        p_pa: Pressure, absolute. [Pa] Range [1e-3;2e9].
+        t_k: Temperature. [K] Range [60;2000].
+
+    Returns:
+        conductivity_w_m_k: Thermal conductivity. [W/(m K)]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the state lies between the dew and the bubble line, below 132.6312 K
+
+    Source: Lemmon, Jacobsen, Int. J. Thermophys. 25 (2004) 21, equations 4 to 11
+    """
+    return _runtime.call("freeair_dry_air_transport_conductivity")((p_pa, t_k,))
+
+
+def dry_air_transport_viscosity_from_density(*, rho_kg_m3, t_k):
+    """Dynamic viscosity of dry air at a density; at zero density that of the dilute gas.
+
+    Model: as freeair_dry_air_transport_viscosity(), without a search for the density.
+
+    Arguments:
+        rho_kg_m3: Density. [kg/m3] Range [0;1530].
+        t_k: Temperature. [K] Range [60;2000].
+
+    Returns:
+        viscosity_pas: Dynamic viscosity. [Pa s]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the state lies between the dew and the bubble line, below 132.6312 K
+
+    Source: Lemmon, Jacobsen, Int. J. Thermophys. 25 (2004) 21, equations 1 to 3
+    """
+    return _runtime.call("freeair_dry_air_transport_viscosity_from_density")((rho_kg_m3, t_k,))
+
+
+def dry_air_transport_conductivity_from_density(*, rho_kg_m3, t_k):
+    """Thermal conductivity of dry air at a density; at zero density that of the dilute gas.
+
+    Model: as freeair_dry_air_transport_conductivity(), without a search for the density.
+
+    Arguments:
+        rho_kg_m3: Density. [kg/m3] Range [0;1530].
+        t_k: Temperature. [K] Range [60;2000].
+
+    Returns:
+        conductivity_w_m_k: Thermal conductivity. [W/(m K)]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the state lies between the dew and the bubble line, below 132.6312 K
+
+    Source: Lemmon, Jacobsen, Int. J. Thermophys. 25 (2004) 21, equations 4 to 11
+    """
+    return _runtime.call("freeair_dry_air_transport_conductivity_from_density")((rho_kg_m3, t_k,))
 
 
 def supply_uncertainty_from_meter(*, reading_v, accuracy, counts, resolution_v):
@@ -8253,6 +8705,8 @@ __all__ = [
     "DiagnosisReason",
     "DiagnosisSubject",
     "DiagnosisSummary",
+    "DryAirProperties",
+    "DryAirSaturationResult",
     "ERR_DATA",
     "ERR_DIMENSION",
     "ERR_DOMAIN",
@@ -8673,6 +9127,25 @@ __all__ = [
     "diagnosis_rank",
     "diagnosis_subject_cause",
     "diagnosis_subject_reading",
+    "dry_air_density",
+    "dry_air_ideal_density",
+    "dry_air_ideal_enthalpy",
+    "dry_air_ideal_entropy",
+    "dry_air_ideal_heat_capacity",
+    "dry_air_ideal_heat_capacity_ratio",
+    "dry_air_ideal_isentropic_temperature",
+    "dry_air_ideal_speed_of_sound",
+    "dry_air_ideal_temperature_from_enthalpy",
+    "dry_air_ideal_temperature_from_entropy",
+    "dry_air_saturation",
+    "dry_air_state",
+    "dry_air_state_from_density",
+    "dry_air_temperature_from_enthalpy",
+    "dry_air_temperature_from_entropy",
+    "dry_air_transport_conductivity",
+    "dry_air_transport_conductivity_from_density",
+    "dry_air_transport_viscosity",
+    "dry_air_transport_viscosity_from_density",
     "evidence_check_for",
     "evidence_count",
     "evidence_find",
