@@ -3,7 +3,7 @@
 #
 # Writes sources.am, which Makefile.am includes: the files of every topic that
 # Makefile.am lists, and the programs of the tests, spelt out as automake wants
-# them; it also takes in examples/*/local.am. Run from the top of the source tree
+# them; it also takes in examples/*/local.am and tests/bench/*/local.am. Run from the top of the source tree
 # by autoreconf, and by make when Makefile.am has changed: after adding a file to a
 # topic that is listed already, run autoreconf.
 set -eu
@@ -98,7 +98,7 @@ LIBRARIES
   list EXTRA_DIST tests/generated/*.h tests/unit/*.h tests/reference/*.h
   programs reference_tests tests/reference/*.c
   programs bench_programs tests/bench/*.c
-  for file in examples/*/local.am; do
+  for file in examples/*/local.am tests/bench/*/local.am; do
     if [ -f "$file" ]; then echo "include $file"; fi
   done
   # shellcheck disable=SC2046
