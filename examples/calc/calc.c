@@ -4,7 +4,7 @@
  *
  * Introduces: freeair_function_find, freeair_function_parameter, freeair_map.
  */
-#include "job.h"
+#include "../common/job.h"
 #include "print.h"
 #include "table.h"
 

@@ -2,7 +2,7 @@
 #ifndef FREEAIR_CALC_PRINT_H
 #define FREEAIR_CALC_PRINT_H
 
-#include "job.h"
+#include "../common/job.h"
 
 #include <jansson.h>
 

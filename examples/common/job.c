@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: MIT */
 #include "job.h"
 
-#include "../common/names.h"
-#include "../common/quantity.h"
+#include "names.h"
+#include "quantity.h"
 
 #include <math.h>
 #include <stdarg.h>
@@ -25,7 +25,7 @@ static void *allocate(size_t n, size_t size)
 {
   void *p = calloc(n > 0 ? n : 1, size > 0 ? size : 1);
   if (p == NULL) {
-    fputs("calc: out of memory\n", stderr);
+    fputs("out of memory\n", stderr);
     exit(3);
   }
   return p;

@@ -1,8 +1,8 @@
 /* SPDX-License-Identifier: MIT */
 /* A call of one function on n rows of values, built from names and texts alone:
  * everything that is known about the function comes from the library. */
-#ifndef FREEAIR_CALC_JOB_H
-#define FREEAIR_CALC_JOB_H
+#ifndef FREEAIR_EXAMPLES_JOB_H
+#define FREEAIR_EXAMPLES_JOB_H
 
 #include <freeair/freeair.h>
 
