@@ -68,7 +68,7 @@ def call_of(row):
             if i in entry.strides:
                 raise Skip("strides are not a Python caller's business")
             if i in entry.fed and int(number(text, "1")) != len(next(
-                    v for k, v in values.items() if by_name[k][1].length == i)):
+                    (v for k, v in values.items() if by_name[k][1].length == i), ())):
                 raise Skip("the length is that of the list")
             continue
         if field in ("struct_size", "flags"):
