@@ -27,10 +27,12 @@
 #include <freeair/units.h>
 #include <freeair/reference.h>
 #include <freeair/verdict.h>
+#include <freeair/coverage.h>
 #include <freeair/atmosphere.h>
 #include <freeair/dry_air.h>
 #include <freeair/dry_air_ideal.h>
 #include <freeair/dry_air_transport.h>
+#include <freeair/impedance.h>
 #include <freeair/supply.h>
 #include <freeair/unbalance.h>
 #include <freeair/motor.h>
@@ -73,5 +75,7 @@
 #include <freeair/diagnosis.h>
 #include <freeair/describe.h>
 #include <freeair/catalogue.h>
+#include <freeair/uncertainty.h>
+#include <freeair/monte_carlo.h>
 
 #endif

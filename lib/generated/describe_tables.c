@@ -1067,6 +1067,264 @@ static const freeair_parameter parameters_freeair_verdict_decide[] = {
 
 static const int32_t statuses_freeair_verdict_decide[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
 
+static void loop_freeair_coverage_mean(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_coverage_mean((const double *)(void *)a0, *(size_t *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_coverage_mean[] = {
+    {"reading", "Readings.", "any", "[-1e150;1e150]", "", "", NULL, -1e+150, 1e+150, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 1, -1},
+    {"n", "Number of readings.", "1", "[2;inf)", "", "", NULL, 2.0, INFINITY, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"mean", "Their mean.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"deviation", "Standard deviation of one reading.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"uncertainty", "Standard uncertainty of the mean.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"nu", "Degrees of freedom.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_coverage_mean[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA};
+
+static void loop_freeair_coverage_correlation(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_coverage_correlation((const double *)(void *)a0, (const double *)(void *)a1, *(size_t *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_coverage_correlation[] = {
+    {"a", "Readings of one quantity.", "any", "[-1e150;1e150]", "", "", NULL, -1e+150, 1e+150, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"b", "Readings of the other, taken together with those.", "any", "[-1e150;1e150]", "", "", NULL, -1e+150, 1e+150, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"n", "Number of pairs.", "1", "[2;inf)", "", "", NULL, 2.0, INFINITY, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"r", "Coefficient of correlation, from -1 to 1.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_coverage_correlation[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_coverage_pooled(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_coverage_pooled((const double *)(void *)a0, (const double *)(void *)a1, *(size_t *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_coverage_pooled[] = {
+    {"deviation", "Standard deviation of each series.", "any", "[0;1e150]", "", "", NULL, 0.0, 1e+150, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"freedom", "Degrees of freedom of each series.", "1", "(0;1e15]", "", "", NULL, 0.0, 1000000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"n", "Number of series.", "1", "[1;inf)", "", "", NULL, 1.0, INFINITY, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"pooled", "Pooled standard deviation of one reading.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"nu", "Its degrees of freedom.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_coverage_pooled[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA};
+
+static void loop_freeair_coverage_uncertainty_from_limits(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_coverage_uncertainty_from_limits(*(double *)(void *)a0, *(int32_t *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_coverage_uncertainty_from_limits[] = {
+    {"half_width", "Half the distance of the limits; of a display, half its last digit.", "any", "[0;1e150]", "", "", NULL, 0.0, 1e+150, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"distribution", "Rectangular, triangular or arcsine.", "1", "", "", "freeair_coverage_distribution", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"uncertainty", "Standard uncertainty.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_coverage_uncertainty_from_limits[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_coverage_degrees_of_freedom_from_doubt(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_coverage_degrees_of_freedom_from_doubt(*(double *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_coverage_degrees_of_freedom_from_doubt[] = {
+    {"doubt", "Relative uncertainty of the standard uncertainty.", "1", "[1e-9;0.7071]", "", "", NULL, 1e-09, 0.7071, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"nu", "Degrees of freedom.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_coverage_degrees_of_freedom_from_doubt[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_coverage_degrees_of_freedom(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_coverage_degrees_of_freedom(*(double *)(void *)a0, (const double *)(void *)a1, (const double *)(void *)a2, *(size_t *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_coverage_degrees_of_freedom[] = {
+    {"combined", "Combined standard uncertainty.", "any", "[1e-75;1e75]", "root of the sum of the squares of the contributions", "", NULL, 1e-75, 1e+75, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"contribution", "Sensitivity times standard uncertainty of each input.", "any", "[-1e75;1e75]", "", "", NULL, -1e+75, 1e+75, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 3, -1},
+    {"freedom", "Degrees of freedom of each input; inf when its uncertainty is sure.", "1", "(0;inf]", "", "", NULL, 0.0, INFINITY, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 3, -1},
+    {"n", "Number of inputs.", "1", "[1;inf)", "", "", NULL, 1.0, INFINITY, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"nu_effective", "Effective degrees of freedom; inf when nothing limits them.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_coverage_degrees_of_freedom[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA};
+
+static void loop_freeair_coverage_factor(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_coverage_factor(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_coverage_factor[] = {
+    {"probability", "Probability within the interval.", "1", "(0;1)", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, 0, 0u, sizeof(double), -1, -1},
+    {"nu", "Degrees of freedom; inf for a normal distribution.", "1", "[1;inf]", "", "", NULL, 1.0, INFINITY, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"factor", "Coverage factor.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_coverage_factor[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_coverage_probability(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_coverage_probability(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_coverage_probability[] = {
+    {"factor", "Coverage factor.", "1", "[0;1e16]", "", "", NULL, 0.0, 1e+16, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"nu", "Degrees of freedom; inf for a normal distribution.", "1", "[1;inf]", "", "", NULL, 1.0, INFINITY, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"probability", "Probability within the interval.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_coverage_probability[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_coverage_interval(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_coverage_interval(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_coverage_interval[] = {
+    {"y", "Estimate.", "any", "[-1e150;1e150]", "", "", NULL, -1e+150, 1e+150, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"uncertainty", "Its standard uncertainty.", "any", "[0;1e130]", "", "", NULL, 0.0, 1e+130, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"probability", "Probability within the interval.", "1", "(0;1)", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, 0, 0u, sizeof(double), -1, -1},
+    {"nu", "Degrees of freedom; inf for a normal distribution.", "1", "[1;inf]", "", "", NULL, 1.0, INFINITY, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"expanded", "Expanded uncertainty, half the width of the interval.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"low", "Lower end.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"high", "Upper end.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_coverage_interval[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
 static void loop_freeair_atmosphere_pressure_from_altitude(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
   if (n == 0) return;
@@ -1658,6 +1916,77 @@ static const freeair_parameter parameters_freeair_dry_air_transport_conductivity
 };
 
 static const int32_t statuses_freeair_dry_air_transport_conductivity_from_density[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_impedance_from_phase(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_impedance_from_phase(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_impedance_from_phase[] = {
+    {"voltage_v", "Voltage, rms or amplitude, as the current.", "V", "(0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"current_a", "Current.", "A", "[1e-9;1e6]", "", "", NULL, 1e-09, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"phase_rad", "Angle by which the current lags the voltage.", "rad", "[-1.5708;1.5708]", "", "", NULL, -1.5708, 1.5708, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_ohm", "Resistance.", "ohm", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"x_ohm", "Reactance, negative when capacitive.", "ohm", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"z_ohm", "Impedance.", "ohm", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_impedance_from_phase[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_impedance_from_power(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_impedance_from_power(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_impedance_from_power[] = {
+    {"voltage_v", "Voltage, rms.", "V", "(0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"current_a", "Current, rms.", "A", "[1e-9;1e6]", "", "", NULL, 1e-09, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"power_w", "Power.", "W", "[0;1e12]", "", "", NULL, 0.0, 1000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_ohm", "Resistance.", "ohm", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"x_ohm", "Reactance.", "ohm", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"z_ohm", "Impedance.", "ohm", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"power_factor", "Power factor.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_impedance_from_power[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
 
 static void loop_freeair_supply_uncertainty_from_meter(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
@@ -9436,6 +9765,430 @@ static const freeair_parameter parameters_freeair_diagnosis_rank[] = {
 
 static const int32_t statuses_freeair_diagnosis_rank[] = {FREEAIR_OK, FREEAIR_WARN_INCONSISTENT, FREEAIR_WARN_TRUNCATED, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_NO_SOLUTION};
 
+static void loop_freeair_uncertainty_propagate(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  char *a10 = args[10];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_uncertainty_propagate(*(const char **)(void *)a0, (const double *)(void *)a1, (const double *)(void *)a2, *(size_t *)(void *)a3, (const double *)(void *)a4, *(size_t *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7, *(size_t *)(void *)a8, (double *)(void *)a9, *(size_t *)(void *)a10);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+    a10 += steps[10];
+  }
+}
+
+static const freeair_parameter parameters_freeair_uncertainty_propagate[] = {
+    {"function", "Name of a function, with or without freeair_.", "", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_TEXT, 0, 0u, sizeof(const char *), -1, -1},
+    {"x", "Inputs.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 3, -1},
+    {"u", "Their standard uncertainties.", "any", "[0;1e150]", "", "", NULL, 0.0, 1e+150, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 3, -1},
+    {"n_in", "Number of inputs.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"correlation", "Correlation of the inputs.", "1", "[-1;1]", "none", "", NULL, -1.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 5, -1},
+    {"n_correlation", "n_in^2, or 0.", "1", "", "0", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_OPTIONAL, 0u, sizeof(size_t), -1, -1},
+    {"y", "Results.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 8, -1},
+    {"u_y", "Their standard uncertainties; NaN for a whole number.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 8, -1},
+    {"n_out", "Number of results.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"sensitivity", "c, row after row, a row for each result; NaN where neither the input nor its uncertainty gives a step.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 10, -1},
+    {"n_sensitivity", "n_in n_out.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_uncertainty_propagate[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_WARN_TRANSITION, FREEAIR_WARN_INCONSISTENT, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_UNSUPPORTED, FREEAIR_ERR_DATA, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION, FREEAIR_ERR_OVERFLOW, FREEAIR_ERR_NO_CONVERGENCE};
+
+static void loop_freeair_uncertainty_budget(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_uncertainty_budget((const double *)(void *)a0, (const double *)(void *)a1, *(size_t *)(void *)a2, (const double *)(void *)a3, *(size_t *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_uncertainty_budget[] = {
+    {"sensitivity", "dy/dx of one result.", "any", "[-1e150;1e150]", "", "", NULL, -1e+150, 1e+150, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"u", "Standard uncertainties of the inputs.", "any", "[0;1e150]", "", "", NULL, 0.0, 1e+150, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"n", "Number of inputs.", "1", "[1;65535]", "", "", NULL, 1.0, 65535.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"correlation", "Correlation of the inputs.", "1", "[-1;1]", "none", "", NULL, -1.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 4, -1},
+    {"n_correlation", "n^2, or 0.", "1", "", "0", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_OPTIONAL, 0u, sizeof(size_t), -1, -1},
+    {"contribution", "Contribution of each input, with its sign.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 2, -1},
+    {"share", "Share of each in the variance; 0 where nothing is uncertain.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 2, -1},
+    {"combined", "Combined standard uncertainty.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_uncertainty_budget[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DATA, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_uncertainty_covariance(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_uncertainty_covariance((const double *)(void *)a0, *(size_t *)(void *)a1, (const double *)(void *)a2, *(size_t *)(void *)a3, (const double *)(void *)a4, *(size_t *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7, *(size_t *)(void *)a8);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+  }
+}
+
+static const freeair_parameter parameters_freeair_uncertainty_covariance[] = {
+    {"sensitivity", "C, row after row, a row for each result.", "any", "[-1e150;1e150]", "", "", NULL, -1e+150, 1e+150, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 1, -1},
+    {"n_sensitivity", "Number of inputs times number of results.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"u", "Standard uncertainties of the inputs.", "any", "[0;1e150]", "", "", NULL, 0.0, 1e+150, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 3, -1},
+    {"n_in", "Number of inputs.", "1", "[1;65535]", "", "", NULL, 1.0, 65535.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"correlation", "Correlation of the inputs.", "1", "[-1;1]", "none", "", NULL, -1.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 5, -1},
+    {"n_correlation", "n_in^2, or 0.", "1", "", "0", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_OPTIONAL, 0u, sizeof(size_t), -1, -1},
+    {"covariance", "V, row after row.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 8, -1},
+    {"dependence", "Correlation of the results; NaN where one has no uncertainty.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 8, -1},
+    {"n_square", "Number of results squared.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_uncertainty_covariance[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DATA, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_uncertainty_second_order(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_uncertainty_second_order((const double *)(void *)a0, (const double *)(void *)a1, *(size_t *)(void *)a2, (const double *)(void *)a3, (const double *)(void *)a4, *(size_t *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_uncertainty_second_order[] = {
+    {"first", "f_i.", "any", "[-1e75;1e75]", "", "", NULL, -1e+75, 1e+75, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"u", "Standard uncertainties of the inputs.", "any", "[0;1e75]", "", "", NULL, 0.0, 1e+75, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"n", "Number of inputs.", "1", "[1;65535]", "", "", NULL, 1.0, 65535.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"second", "f_ij, row after row.", "any", "[-1e75;1e75]", "", "", NULL, -1e+75, 1e+75, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 5, -1},
+    {"third", "f_ijj in row i, column j.", "any", "[-1e75;1e75]", "", "", NULL, -1e+75, 1e+75, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 5, -1},
+    {"n_square", "n^2.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"combined", "Combined standard uncertainty.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"shift", "Expected value less the value at the estimates.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_uncertainty_second_order[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DATA, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_uncertainty_propagate_second_order(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_uncertainty_propagate_second_order(*(const char **)(void *)a0, (const double *)(void *)a1, (const double *)(void *)a2, *(size_t *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6, *(size_t *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_uncertainty_propagate_second_order[] = {
+    {"function", "Name of a function, with or without freeair_.", "", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_TEXT, 0, 0u, sizeof(const char *), -1, -1},
+    {"x", "Inputs.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 3, -1},
+    {"u", "Their standard uncertainties.", "any", "[0;1e150]", "", "", NULL, 0.0, 1e+150, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 3, -1},
+    {"n_in", "Number of inputs.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"y", "Results at x.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 7, -1},
+    {"u_y", "Their standard uncertainties; NaN for a whole number.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 7, -1},
+    {"shift", "Expected values less the results at x; NaN for a whole number.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 7, -1},
+    {"n_out", "Number of results.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_uncertainty_propagate_second_order[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_WARN_TRANSITION, FREEAIR_WARN_INCONSISTENT, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_UNSUPPORTED, FREEAIR_ERR_DATA, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION, FREEAIR_ERR_OVERFLOW, FREEAIR_ERR_NO_CONVERGENCE};
+
+static void loop_freeair_monte_carlo_interval(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_monte_carlo_interval((const double *)(void *)a0, *(size_t *)(void *)a1, *(double *)(void *)a2, *(int32_t *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7, (double *)(void *)a8);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+  }
+}
+
+static const freeair_parameter parameters_freeair_monte_carlo_interval[] = {
+    {"y", "Values; NaN is left out.", "any", "[-1e150;1e150]", "", "", NULL, -1e+150, 1e+150, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 1, -1},
+    {"n", "Number of trials.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"probability", "Probability within the interval.", "1", "(0;1)", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, 0, 0u, sizeof(double), -1, -1},
+    {"interval", "Symmetric or shortest.", "1", "", "", "freeair_monte_carlo_interval", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"ordered", "The values from the least to the greatest, NaN last; may be y itself.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 1, -1},
+    {"low", "Lower end.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"high", "Upper end.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"low_error", "Standard error of the lower end.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"high_error", "Standard error of the upper end.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_monte_carlo_interval[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA};
+
+static void loop_freeair_monte_carlo_draw(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  char *a10 = args[10];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_monte_carlo_draw((const double *)(void *)a0, (const double *)(void *)a1, (const int32_t *)(void *)a2, (const double *)(void *)a3, *(size_t *)(void *)a4, (const double *)(void *)a5, *(size_t *)(void *)a6, *(uint32_t *)(void *)a7, *(uint32_t *)(void *)a8, (double *)(void *)a9, *(size_t *)(void *)a10);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+    a10 += steps[10];
+  }
+}
+
+static const freeair_parameter parameters_freeair_monte_carlo_draw[] = {
+    {"x", "Estimates; a distribution is centred there.", "any", "[-1e150;1e150]", "", "", NULL, -1e+150, 1e+150, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 4, -1},
+    {"u", "Standard uncertainties.", "any", "[0;1e130]", "", "", NULL, 0.0, 1e+130, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 4, -1},
+    {"distribution", "Of each input.", "1", "", "", "freeair_coverage_distribution", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_ARRAY, 0u, sizeof(int32_t), 4, -1},
+    {"nu", "Degrees of freedom where Student's.", "1", "[1;inf]", "", "", NULL, 1.0, INFINITY, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 4, -1},
+    {"n_in", "Number of inputs.", "1", "[1;512]", "", "", NULL, 1.0, 512.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"correlation", "Correlation of the inputs.", "1", "[-1;1]", "none", "", NULL, -1.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 6, -1},
+    {"n_correlation", "n_in^2, or 0.", "1", "", "0", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_OPTIONAL, 0u, sizeof(size_t), -1, -1},
+    {"seed", "Seed.", "1", "[0;4294967295]", "", "", NULL, 0.0, 4294967295.0, FREEAIR_TYPE_UINT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(uint32_t), -1, -1},
+    {"first", "Number of the first trial.", "1", "[0;4294967295]", "", "", NULL, 0.0, 4294967295.0, FREEAIR_TYPE_UINT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(uint32_t), -1, -1},
+    {"sample", "Values, trial after trial, n_in each.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 10, -1},
+    {"n_sample", "n_in times the number of trials.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_monte_carlo_draw[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DATA, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_UNSUPPORTED};
+
+static void loop_freeair_monte_carlo_propagate(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  char *a10 = args[10];
+  char *a11 = args[11];
+  char *a12 = args[12];
+  char *a13 = args[13];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_monte_carlo_propagate(*(const char **)(void *)a0, (const double *)(void *)a1, (const double *)(void *)a2, (const int32_t *)(void *)a3, (const double *)(void *)a4, *(size_t *)(void *)a5, (const double *)(void *)a6, *(size_t *)(void *)a7, *(uint32_t *)(void *)a8, *(uint32_t *)(void *)a9, *(size_t *)(void *)a10, (double *)(void *)a11, *(size_t *)(void *)a12, (int32_t *)(void *)a13);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+    a10 += steps[10];
+    a11 += steps[11];
+    a12 += steps[12];
+    a13 += steps[13];
+  }
+}
+
+static const freeair_parameter parameters_freeair_monte_carlo_propagate[] = {
+    {"function", "Name of a function, with or without freeair_.", "", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_TEXT, 0, 0u, sizeof(const char *), -1, -1},
+    {"x", "Estimates of its inputs.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 5, -1},
+    {"u", "Their standard uncertainties.", "any", "[0;1e130]", "", "", NULL, 0.0, 1e+130, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 5, -1},
+    {"distribution", "Of each input.", "1", "", "", "freeair_coverage_distribution", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_ARRAY, 0u, sizeof(int32_t), 5, -1},
+    {"nu", "Degrees of freedom where Student's.", "1", "[1;inf]", "", "", NULL, 1.0, INFINITY, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 5, -1},
+    {"n_in", "Number of inputs.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"correlation", "Correlation of the inputs.", "1", "[-1;1]", "none", "", NULL, -1.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 7, -1},
+    {"n_correlation", "n_in^2, or 0.", "1", "", "0", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_OPTIONAL, 0u, sizeof(size_t), -1, -1},
+    {"seed", "Seed.", "1", "[0;4294967295]", "", "", NULL, 0.0, 4294967295.0, FREEAIR_TYPE_UINT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(uint32_t), -1, -1},
+    {"first", "Number of the first trial.", "1", "[0;4294967295]", "", "", NULL, 0.0, 4294967295.0, FREEAIR_TYPE_UINT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(uint32_t), -1, -1},
+    {"output", "Which result, from 0.", "1", "[0;255]", "", "", NULL, 0.0, 255.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"y", "Its values.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 12, -1},
+    {"n", "Number of trials.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"failed", "Number of trials without a value.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_monte_carlo_propagate[] = {FREEAIR_OK, FREEAIR_WARN_INCONSISTENT, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_UNSUPPORTED, FREEAIR_ERR_DATA, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_monte_carlo_summary(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_monte_carlo_summary((const double *)(void *)a0, *(size_t *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_monte_carlo_summary[] = {
+    {"y", "Values; NaN is left out.", "any", "[-1e150;1e150]", "", "", NULL, -1e+150, 1e+150, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 1, -1},
+    {"n", "Number of trials.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"mean", "Mean.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"u_y", "Standard uncertainty.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"mean_error", "Standard error of the mean.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"u_error", "Standard error of the standard uncertainty.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"skewness", "Third moment over u^3; 0 for a symmetric distribution.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_monte_carlo_summary[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DATA, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_monte_carlo_tolerance(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_monte_carlo_tolerance(*(double *)(void *)a0, *(int32_t *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_monte_carlo_tolerance[] = {
+    {"u_y", "Standard uncertainty.", "any", "[1e-150;1e150]", "", "", NULL, 1e-150, 1e+150, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"digits", "Significant digits meant, 1 or 2.", "1", "[1;9]", "", "", NULL, 1.0, 9.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"tolerance", "Numerical tolerance.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_monte_carlo_tolerance[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
 const freeair_function freeair__functions[] = {
     {"freeair_units_is_gauge", "units", "Whether a symbol means a pressure above that of the surrounding air.", "table look-up. Symbols that say so: psig, barg, kPag, kgf/cm2g, inHg vac and their spellings. A plain psi or bar says neither; here it is absolute.", "definition", parameters_freeair_units_is_gauge, statuses_freeair_units_is_gauge, loop_freeair_units_is_gauge, 2u, 4u, 0},
     {"freeair_units_si_from", "units", "Value in coherent SI of a value in a unit.", "si = zero + value x factor, the factor exact by definition of the unit wherever it has an exact one. Temperatures are readings of a scale: 20 degC is 293.15 K. A gauge pressure stays a gauge pressure, in pascal: ask freeair_units_is_gauge() before you use it as an absolute one.", "NIST Special Publication 811, 2008 edition, Guide for the Use of the SI, Appendix B; ISO 80000", parameters_freeair_units_si_from, statuses_freeair_units_si_from, loop_freeair_units_si_from, 3u, 5u, 0},
@@ -9455,6 +10208,15 @@ const freeair_function freeair__functions[] = {
     {"freeair_reference_volume_flow_from_mass_flow", "reference", "Volume flow at a state of a mass flow of moist air.", "q = mass flow / rho, as in freeair_reference_density().", "algebra: ideal gas law for dry air and vapour at their partial pressures", parameters_freeair_reference_volume_flow_from_mass_flow, statuses_freeair_reference_volume_flow_from_mass_flow, loop_freeair_reference_volume_flow_from_mass_flow, 5u, 4u, 0},
     {"freeair_verdict_probability", "verdict", "Probability that a measured quantity lies within its limits.", "P = Phi((upper - value) / u) - Phi((lower - value) / u), Phi the standard normal distribution; evaluated in the tail where it is small. An infinite limit makes the requirement one-sided. u = 0 gives 0 or 1, a value on a limit counts as conforming.", "JCGM 106:2012, Evaluation of measurement data - The role of measurement uncertainty in conformity assessment, 7.2 to 7.4", parameters_freeair_verdict_probability, statuses_freeair_verdict_probability, loop_freeair_verdict_probability, 5u, 3u, 0},
     {"freeair_verdict_decide", "verdict", "Guarded decision on a measured quantity against its limits.", "MEETS when the probability of conformance is at least the confidence, FAILS when it is at most one minus the confidence, else CANNOT_TELL. With one limit and confidence 0.95 this is a guard band of 1.645 standard uncertainties on either side.", "JCGM 106:2012, 8.3, guarded acceptance and guarded rejection", parameters_freeair_verdict_decide, statuses_freeair_verdict_decide, loop_freeair_verdict_decide, 6u, 3u, 0},
+    {"freeair_coverage_mean", "coverage", "Mean of repeated readings with its standard uncertainty (type A).", "s^2 = sum (x - mean)^2 / (n - 1), u = s / sqrt(n), nu = n - 1; readings independent of one another.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement (GUM), 4.2", parameters_freeair_coverage_mean, statuses_freeair_coverage_mean, loop_freeair_coverage_mean, 6u, 4u, 0},
+    {"freeair_coverage_correlation", "coverage", "Correlation of two quantities from readings taken in pairs.", "r = sum (a - mean a)(b - mean b) / sqrt(sum (a - mean a)^2 sum (b - mean b)^2); that of the means is the same as that of the readings.", "JCGM 100:2008, GUM, 5.2.3 and C.3.6", parameters_freeair_coverage_correlation, statuses_freeair_coverage_correlation, loop_freeair_coverage_correlation, 4u, 5u, 0},
+    {"freeair_coverage_pooled", "coverage", "Standard deviation pooled from several series of readings.", "s^2 = sum nu_i s_i^2 / sum nu_i, nu = sum nu_i: what earlier tests of the same kind say about the scatter of the one at hand.", "JCGM 100:2008, GUM, 4.2.4 and H.3.6", parameters_freeair_coverage_pooled, statuses_freeair_coverage_pooled, loop_freeair_coverage_pooled, 5u, 4u, 0},
+    {"freeair_coverage_uncertainty_from_limits", "coverage", "Standard uncertainty from limits (type B).", "half width over sqrt(3) when rectangular, sqrt(6) when triangular, sqrt(2) when arcsine.", "JCGM 100:2008, GUM, 4.3.7 and 4.3.9; JCGM 101:2008, 6.4.6 for the arcsine", parameters_freeair_coverage_uncertainty_from_limits, statuses_freeair_coverage_uncertainty_from_limits, loop_freeair_coverage_uncertainty_from_limits, 3u, 3u, 0},
+    {"freeair_coverage_degrees_of_freedom_from_doubt", "coverage", "Degrees of freedom from how well an uncertainty is known.", "nu = 1 / (2 doubt^2): an uncertainty that may be wrong by a quarter has 8.", "JCGM 100:2008, GUM, G.4.2, equation G.3", parameters_freeair_coverage_degrees_of_freedom_from_doubt, statuses_freeair_coverage_degrees_of_freedom_from_doubt, loop_freeair_coverage_degrees_of_freedom_from_doubt, 2u, 3u, 0},
+    {"freeair_coverage_degrees_of_freedom", "coverage", "Effective degrees of freedom of a combined uncertainty (Welch and Satterthwaite).", "nu_eff = u^4 / sum (contribution^4 / nu), inputs independent; never more than the sum of the nu. The GUM truncates the result to a whole number before looking up a factor, which is the more cautious.", "JCGM 100:2008, GUM, G.4.1, equation G.2b", parameters_freeair_coverage_degrees_of_freedom, statuses_freeair_coverage_degrees_of_freedom, loop_freeair_coverage_degrees_of_freedom, 5u, 4u, 0},
+    {"freeair_coverage_factor", "coverage", "Coverage factor for a probability (Student's t, two-sided).", "P(|t| <= factor) = probability; the normal distribution with nu = inf. A one-sided confidence c takes probability = 2 c - 1. Newton's method on the incomplete beta function, at most 200 steps, to rounding.", "JCGM 100:2008, GUM, G.3 and Table G.2", parameters_freeair_coverage_factor, statuses_freeair_coverage_factor, loop_freeair_coverage_factor, 3u, 3u, 0},
+    {"freeair_coverage_probability", "coverage", "Probability that a coverage factor gives (Student's t, two-sided).", "P(|t| <= factor) = 1 - I_x(nu/2, 1/2), x = nu / (nu + factor^2), I the regularised incomplete beta function; the normal distribution with nu = inf.", "JCGM 100:2008, GUM, G.3; Abramowitz and Stegun, Handbook of Mathematical Functions, 26.7.1", parameters_freeair_coverage_probability, statuses_freeair_coverage_probability, loop_freeair_coverage_probability, 3u, 3u, 0},
+    {"freeair_coverage_interval", "coverage", "Coverage interval of an estimate.", "expanded = factor(probability, nu) u, low and high = y -+ expanded.", "JCGM 100:2008, GUM, G.1.3 and G.6.4", parameters_freeair_coverage_interval, statuses_freeair_coverage_interval, loop_freeair_coverage_interval, 7u, 3u, 0},
     {"freeair_atmosphere_pressure_from_altitude", "atmosphere", "Pressure of the standard atmosphere at a geopotential altitude.", "p = p0 (1 - L H / T0)^(g0 / (L R)), with p0 = 101325 Pa, T0 = 288.15 K, L = 0.0065 K/m, g0 = 9.80665 m/s2, R = 287.05287 J/(kg K). Troposphere only.", "ISO 2533:1975, Standard Atmosphere, 2.2; US Standard Atmosphere 1976, equation 33a", parameters_freeair_atmosphere_pressure_from_altitude, statuses_freeair_atmosphere_pressure_from_altitude, loop_freeair_atmosphere_pressure_from_altitude, 2u, 3u, 0},
     {"freeair_atmosphere_altitude_from_pressure", "atmosphere", "Geopotential altitude at which the standard atmosphere has a pressure.", "inverse of freeair_atmosphere_pressure_from_altitude, in closed form.", "ISO 2533:1975, Standard Atmosphere, 2.2, solved for altitude", parameters_freeair_atmosphere_altitude_from_pressure, statuses_freeair_atmosphere_altitude_from_pressure, loop_freeair_atmosphere_altitude_from_pressure, 2u, 3u, 0},
     {"freeair_atmosphere_temperature_from_altitude", "atmosphere", "Temperature of the standard atmosphere at a geopotential altitude.", "T = T0 - L H, T0 = 288.15 K, L = 0.0065 K/m. Troposphere only.", "ISO 2533:1975, Standard Atmosphere, 2.2", parameters_freeair_atmosphere_temperature_from_altitude, statuses_freeair_atmosphere_temperature_from_altitude, loop_freeair_atmosphere_temperature_from_altitude, 2u, 3u, 0},
@@ -9480,6 +10242,8 @@ const freeair_function freeair__functions[] = {
     {"freeair_dry_air_transport_conductivity", "dry_air_transport", "Thermal conductivity of dry air.", "lambda = lambda0(T) + residual(tau, delta) + critical enhancement after Olchowy and Sengers, of Lemmon and Jacobsen (2004), at the density of freeair_dry_air_density(). Above 265.262 K and up to 150 MPa the enhancement is zero; at 220 K and 40 bar it is 0.3 %.", "Lemmon, Jacobsen, Int. J. Thermophys. 25 (2004) 21, equations 4 to 11", parameters_freeair_dry_air_transport_conductivity, statuses_freeair_dry_air_transport_conductivity, loop_freeair_dry_air_transport_conductivity, 3u, 5u, 0},
     {"freeair_dry_air_transport_viscosity_from_density", "dry_air_transport", "Dynamic viscosity of dry air at a density; at zero density that of the dilute gas.", "as freeair_dry_air_transport_viscosity(), without a search for the density.", "Lemmon, Jacobsen, Int. J. Thermophys. 25 (2004) 21, equations 1 to 3", parameters_freeair_dry_air_transport_viscosity_from_density, statuses_freeair_dry_air_transport_viscosity_from_density, loop_freeair_dry_air_transport_viscosity_from_density, 3u, 5u, 0},
     {"freeair_dry_air_transport_conductivity_from_density", "dry_air_transport", "Thermal conductivity of dry air at a density; at zero density that of the dilute gas.", "as freeair_dry_air_transport_conductivity(), without a search for the density.", "Lemmon, Jacobsen, Int. J. Thermophys. 25 (2004) 21, equations 4 to 11", parameters_freeair_dry_air_transport_conductivity_from_density, statuses_freeair_dry_air_transport_conductivity_from_density, loop_freeair_dry_air_transport_conductivity_from_density, 3u, 5u, 0},
+    {"freeair_impedance_from_phase", "impedance", "Impedance from voltage, current and the phase angle between them.", "z = V / I, r = z cos(phase), x = z sin(phase). Positive x is inductive: the current lags.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, H.2.1", parameters_freeair_impedance_from_phase, statuses_freeair_impedance_from_phase, loop_freeair_impedance_from_phase, 6u, 3u, FREEAIR_CAUTION_LIVE},
+    {"freeair_impedance_from_power", "impedance", "Impedance from voltage, current and power.", "z = V / I, r = P / I^2, x = sqrt(z^2 - r^2), power factor = P / (V I). The meters do not tell an inductive from a capacitive reactance: x is not negative.", "definition", parameters_freeair_impedance_from_power, statuses_freeair_impedance_from_power, loop_freeair_impedance_from_power, 7u, 4u, FREEAIR_CAUTION_LIVE},
     {"freeair_supply_uncertainty_from_meter", "supply", "Standard uncertainty of a voltage reading from the meter's data sheet.", "u = (accuracy reading + counts resolution) / sqrt(3), limits of error as a rectangular distribution.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, 4.3.7", parameters_freeair_supply_uncertainty_from_meter, statuses_freeair_supply_uncertainty_from_meter, loop_freeair_supply_uncertainty_from_meter, 5u, 3u, 0},
     {"freeair_supply_deviation", "supply", "Deviation of a voltage from the motor's nameplate.", "(U - U_n) / U_n; negative when the voltage is low. Measure at the motor, under load: the nameplate is the motor's voltage (230 V), not the system's (240 V).", "definition", parameters_freeair_supply_deviation, statuses_freeair_supply_deviation, loop_freeair_supply_deviation, 3u, 3u, FREEAIR_CAUTION_LIVE},
     {"freeair_supply_voltage_verdict", "supply", "Whether a voltage is within a tolerance of the nameplate, as a guarded decision.", "the limits are U_n (1 - tolerance) and U_n (1 + tolerance); the decision is that of freeair_verdict_decide. NEMA MG 1 asks motors to run, not always at their best, with 0.10 at rated frequency.", "NEMA MG 1, 12.44 (plus or minus 10 percent at rated frequency); JCGM 106:2012, 8.3", parameters_freeair_supply_voltage_verdict, statuses_freeair_supply_voltage_verdict, loop_freeair_supply_voltage_verdict, 7u, 3u, FREEAIR_CAUTION_LIVE},
@@ -9724,6 +10488,16 @@ const freeair_function freeair__functions[] = {
     {"freeair_diagnosis_check_effort", "diagnosis_check", "What a check costs and what must be said beside it.", "table.", "common practice", parameters_freeair_diagnosis_check_effort, statuses_freeair_diagnosis_check_effort, loop_freeair_diagnosis_check_effort, 4u, 3u, 0},
     {"freeair_diagnosis_check_rank", "diagnosis_check", "Ranks the checks not yet made by what they are expected to tell for their effort.", "information is the mutual information of the causes, weighted by their probabilities, and the outcomes that the check would bring: answers yes or no, readings in five classes that part at 1 and 3 standard deviations either side of the expectation. Outcomes are taken as independent given the cause, up to 160 combinations of the most telling ones. Of one pump-up test only the delivery is counted, and only observations that some cause in question brings. Checks come in descending information for each second of work; checks that tell nothing are left out. Pass the rows of one group alone to learn what splits it.", "Lindley, On a measure of the information provided by an experiment, Annals of Mathematical Statistics 27 (1956) 986", parameters_freeair_diagnosis_check_rank, statuses_freeair_diagnosis_check_rank, loop_freeair_diagnosis_check_rank, 14u, 7u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_ROTATING},
     {"freeair_diagnosis_rank", "diagnosis", "Ranks the causes of what was found.", "hypotheses are a sound machine, each cause alone, each pair of faults, and something else. Each has its prior; its likelihood is the product of the probabilities of the answers and of the densities of the readings' deviations (freeair_likelihood_density) about what freeair_likelihood_reading predicts, summed over the size of each fault. Pairs: deviations add, and answers come from either fault (noisy or), the smaller rate if one of them suppresses it. Deviations are those of freeair_diagnosis_finding_compare. A reason is the log-odds of a cause with all evidence less those without that item, held within 27.6 (a million million to one). A reading contradicts when, by the distribution that all other evidence and the listed causes predict for it, it lies beyond options.contradiction normal standard deviations. Causes whose likelihoods are within a factor of 3 of the most probable one of their group are not told apart.", "Gelman et al., Bayesian Data Analysis, 3rd edition, chapter 1; rates from common practice", parameters_freeair_diagnosis_rank, statuses_freeair_diagnosis_rank, loop_freeair_diagnosis_rank, 22u, 8u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_STORED_ENERGY},
+    {"freeair_uncertainty_propagate", "uncertainty", "Results of a function and their standard uncertainties.", "u_y^2 = sum_i sum_j c_i c_j u_i u_j r_ij, c_i = dy/dx_i by differences: steps from u_i (1e-3 of x_i where that is 0, never below 1e-6 of x_i) downwards, extrapolated to none (Ridders), central where the range has room on both sides, else one-sided. Exact for a function that is straight over a few u; see the second order, or Monte Carlo.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement (GUM), 5.1 and 5.2", parameters_freeair_uncertainty_propagate, statuses_freeair_uncertainty_propagate, loop_freeair_uncertainty_propagate, 11u, 13u, 0},
+    {"freeair_uncertainty_budget", "uncertainty", "What each input contributes to the uncertainty of one result.", "contribution_i = c_i u_i; share_i = contribution_i sum_j r_ij contribution_j / u_y^2. The shares add up to 1; one can be negative where correlation makes inputs compensate.", "JCGM 100:2008, GUM, 5.2.2, equation 16", parameters_freeair_uncertainty_budget, statuses_freeair_uncertainty_budget, loop_freeair_uncertainty_budget, 8u, 4u, 0},
+    {"freeair_uncertainty_covariance", "uncertainty", "Covariance and correlation of several results.", "V = C U C', C the sensitivities, U_ij = u_i u_j r_ij.", "JCGM 100:2008, GUM, H.2.3; JCGM 102:2011, Extension to any number of output quantities, 6.2", parameters_freeair_uncertainty_covariance, statuses_freeair_uncertainty_covariance, loop_freeair_uncertainty_covariance, 9u, 4u, 0},
+    {"freeair_uncertainty_second_order", "uncertainty", "Second order: uncertainty of a model from its derivatives up to the third.", "u_y^2 = sum_i f_i^2 u_i^2 + sum_i sum_j (f_ij^2 / 2 + f_i f_ijj) u_i^2 u_j^2; the expected value is shifted by sum_i f_ii u_i^2 / 2 from the value at the estimates. Inputs normal and independent.", "JCGM 100:2008, GUM, 5.1.2, note, and H.1.7", parameters_freeair_uncertainty_second_order, statuses_freeair_uncertainty_second_order, loop_freeair_uncertainty_second_order, 8u, 5u, 0},
+    {"freeair_uncertainty_propagate_second_order", "uncertainty", "Second order: results of a function with their uncertainties and what they are shifted by.", "as freeair_uncertainty_second_order, derivatives by differences over u_i and half of it, less where the range has no room for twice u_i to either side. Inputs normal and independent.", "JCGM 100:2008, GUM, 5.1.2, note, and H.1.7", parameters_freeair_uncertainty_propagate_second_order, statuses_freeair_uncertainty_propagate_second_order, loop_freeair_uncertainty_propagate_second_order, 8u, 13u, 0},
+    {"freeair_monte_carlo_interval", "monte_carlo", "Coverage interval of a result from its trials.", "with the m values in order and q = p m to the nearest whole number: symmetric from the value r to r + q, r = (m - q)/2; the shortest of all r. The standard error of an end is that of the order statistic: half the distance of the values sqrt(m F (1 - F)) places to either side, F the share of the values below.", "JCGM 101:2008, 7.7", parameters_freeair_monte_carlo_interval, statuses_freeair_monte_carlo_interval, loop_freeair_monte_carlo_interval, 9u, 4u, 0},
+    {"freeair_monte_carlo_draw", "monte_carlo", "Random values of inputs, for a model of the caller's own.", "U1, U2 from the generator for each trial and input. Normal: sqrt(-2 ln U1) cos(2 pi U2) (Box and Muller); Student: sqrt(nu (U1^(-2/nu) - 1)) cos(2 pi U2) (Bailey); rectangular: 2 U1 - 1; triangular: U1 - U2; arcsine: cos(2 pi U1); each stretched to the standard deviation u. Correlated normals by the Cholesky factor of the matrix.", "JCGM 101:2008, Evaluation of measurement data - Propagation of distributions using a Monte Carlo method, 6.4 and C; Salmon, Moraes, Dror and Shaw, Parallel random numbers: as easy as 1, 2, 3, SC11 (2011); Bailey, Mathematics of Computation 62 (1994) 779", parameters_freeair_monte_carlo_draw, statuses_freeair_monte_carlo_draw, loop_freeair_monte_carlo_draw, 11u, 5u, 0},
+    {"freeair_monte_carlo_propagate", "monte_carlo", "One result of a function for random values of its inputs.", "y of each trial, in the order of the trials; NaN where the function has no value. An input whose u is 0 keeps its value, NaN when not given; its distribution does not matter.", "JCGM 101:2008, 7.4", parameters_freeair_monte_carlo_propagate, statuses_freeair_monte_carlo_propagate, loop_freeair_monte_carlo_propagate, 14u, 8u, 0},
+    {"freeair_monte_carlo_summary", "monte_carlo", "Mean and standard uncertainty of a result from its trials, with their standard errors.", "mean and standard deviation of the values; the errors from the number of trials, that of the uncertainty from the fourth moment: u_error = u sqrt((m4/u^4 - 1) / (4 n)). Quadruple the trials to halve them.", "JCGM 101:2008, 7.6", parameters_freeair_monte_carlo_summary, statuses_freeair_monte_carlo_summary, loop_freeair_monte_carlo_summary, 7u, 4u, 0},
+    {"freeair_monte_carlo_tolerance", "monte_carlo", "Numerical tolerance of an uncertainty, to judge whether trials were enough or the law of propagation is.", "u = c 10^l with c a whole number of so many digits; tolerance = 10^l / 2. Two intervals agree whose ends are no further apart than this.", "JCGM 101:2008, 7.9.2 and 8.1", parameters_freeair_monte_carlo_tolerance, statuses_freeair_monte_carlo_tolerance, loop_freeair_monte_carlo_tolerance, 3u, 3u, 0},
 };
 
 const size_t freeair__n_functions = sizeof freeair__functions / sizeof freeair__functions[0];
@@ -9797,6 +10571,11 @@ const freeair__constant freeair__constants[] = {
     {"FREEAIR_VERDICT_CANNOT_TELL", "freeair_verdict", "Neither conformance nor non-conformance is sure enough.", FREEAIR_VERDICT_CANNOT_TELL},
     {"FREEAIR_VERDICT_MEETS", "freeair_verdict", "Conformance is sure enough.", FREEAIR_VERDICT_MEETS},
     {"FREEAIR_VERDICT_FAILS", "freeair_verdict", "Non-conformance is sure enough.", FREEAIR_VERDICT_FAILS},
+    {"FREEAIR_COVERAGE_NORMAL", "freeair_coverage_distribution", "Normal, of standard deviation u.", FREEAIR_COVERAGE_NORMAL},
+    {"FREEAIR_COVERAGE_RECTANGULAR", "freeair_coverage_distribution", "Anywhere within limits: data sheets, resolution of a display.", FREEAIR_COVERAGE_RECTANGULAR},
+    {"FREEAIR_COVERAGE_TRIANGULAR", "freeair_coverage_distribution", "Within limits, the middle more likely.", FREEAIR_COVERAGE_TRIANGULAR},
+    {"FREEAIR_COVERAGE_ARCSINE", "freeair_coverage_distribution", "Within limits, the ends more likely: what swings, such as a regulated value.", FREEAIR_COVERAGE_ARCSINE},
+    {"FREEAIR_COVERAGE_STUDENT", "freeair_coverage_distribution", "Student's t scaled by u, with degrees of freedom: the mean of few readings.", FREEAIR_COVERAGE_STUDENT},
     {"FREEAIR_NAMEPLATE_CODE_A", "freeair_nameplate_code", "Below 3.15 kVA per hp.", FREEAIR_NAMEPLATE_CODE_A},
     {"FREEAIR_NAMEPLATE_CODE_B", "freeair_nameplate_code", "From 3.15 kVA per hp.", FREEAIR_NAMEPLATE_CODE_B},
     {"FREEAIR_NAMEPLATE_CODE_C", "freeair_nameplate_code", "From 3.55 kVA per hp.", FREEAIR_NAMEPLATE_CODE_C},
@@ -10057,10 +10836,12 @@ const freeair__constant freeair__constants[] = {
     {"FREEAIR_PARAMETER_OPTIONAL", "freeair_parameter_flag", "NaN stands for \"not given\"; fallback says what is then used.", FREEAIR_PARAMETER_OPTIONAL},
     {"FREEAIR_PARAMETER_LOWER_CLOSED", "freeair_parameter_flag", "The lower end belongs to the range.", FREEAIR_PARAMETER_LOWER_CLOSED},
     {"FREEAIR_PARAMETER_UPPER_CLOSED", "freeair_parameter_flag", "The upper end belongs to the range.", FREEAIR_PARAMETER_UPPER_CLOSED},
+    {"FREEAIR_MONTE_CARLO_SYMMETRIC", "freeair_monte_carlo_interval", "As much probability below as above.", FREEAIR_MONTE_CARLO_SYMMETRIC},
+    {"FREEAIR_MONTE_CARLO_SHORTEST", "freeair_monte_carlo_interval", "The shortest of all; it holds the mode of a skew distribution.", FREEAIR_MONTE_CARLO_SHORTEST},
 };
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {22, 19, 21, 18, 23, 20, 107, 108, 110, 106, 105, 102, 111, 109, 112, 103, 104, 207, 205, 206, 204, 203, 202, 83, 76, 81, 84, 77, 79, 87, 89, 90, 88, 86, 82, 85, 78, 80, 138, 136, 139, 135, 137, 134, 151, 152, 146, 153, 148, 147, 150, 149, 144, 143, 145, 133, 127, 132, 128, 129, 131, 130, 183, 181, 182, 179, 180, 177, 184, 178, 249, 252, 253, 248, 254, 251, 250, 260, 259, 231, 235, 234, 230, 237, 236, 238, 228, 229, 232, 233, 242, 243, 240, 239, 241, 284, 285, 281, 282, 283, 286, 279, 280, 25, 30, 34, 35, 31, 32, 38, 33, 36, 37, 29, 24, 26, 27, 28, 40, 42, 39, 41, 266, 268, 267, 191, 185, 190, 192, 187, 186, 189, 188, 257, 258, 116, 114, 113, 118, 119, 121, 120, 115, 117, 246, 247, 244, 245, 221, 227, 222, 219, 224, 223, 225, 220, 226, 218, 276, 274, 278, 275, 271, 269, 272, 270, 273, 277, 255, 256, 68, 66, 65, 57, 63, 60, 67, 58, 61, 59, 56, 64, 62, 173, 171, 169, 168, 165, 166, 170, 174, 172, 167, 70, 71, 69, 73, 74, 75, 72, 122, 125, 126, 123, 124, 155, 157, 154, 156, 159, 160, 158, 164, 162, 161, 163, 264, 263, 261, 262, 93, 94, 98, 97, 96, 100, 91, 92, 95, 99, 101, 265, 195, 199, 200, 198, 196, 197, 193, 194, 201, 7, 9, 8, 11, 10, 13, 12, 14, 15, 176, 175, 140, 141, 142, 46, 44, 49, 43, 48, 47, 45, 51, 53, 52, 55, 54, 50, 5, 3, 4, 2, 6, 0, 1, 17, 16, 215, 216, 217, 212, 213, 208, 211, 209, 210, 214};
+const uint16_t freeair__functions_by_name[] = {31, 28, 30, 27, 32, 29, 118, 119, 121, 117, 116, 113, 122, 120, 123, 114, 115, 218, 216, 217, 215, 214, 213, 94, 87, 92, 95, 88, 90, 98, 100, 101, 99, 97, 93, 96, 89, 91, 149, 147, 150, 146, 148, 145, 162, 163, 157, 164, 159, 158, 161, 160, 155, 154, 156, 144, 138, 143, 139, 140, 142, 141, 194, 192, 193, 190, 191, 188, 195, 189, 19, 23, 22, 24, 26, 18, 20, 25, 21, 260, 263, 264, 259, 265, 262, 261, 271, 270, 242, 246, 245, 241, 248, 247, 249, 239, 240, 243, 244, 253, 254, 251, 250, 252, 295, 296, 292, 293, 294, 297, 290, 291, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 277, 279, 278, 202, 196, 201, 203, 198, 197, 200, 199, 268, 269, 127, 125, 124, 129, 130, 132, 131, 126, 128, 52, 53, 257, 258, 255, 256, 232, 238, 233, 230, 235, 234, 236, 231, 237, 229, 287, 285, 289, 286, 282, 280, 283, 281, 284, 288, 266, 267, 304, 303, 305, 306, 307, 79, 77, 76, 68, 74, 71, 78, 69, 72, 70, 67, 75, 73, 184, 182, 180, 179, 176, 177, 181, 185, 183, 178, 81, 82, 80, 84, 85, 86, 83, 133, 136, 137, 134, 135, 166, 168, 165, 167, 170, 171, 169, 175, 173, 172, 174, 275, 274, 272, 273, 104, 105, 109, 108, 107, 111, 102, 103, 106, 110, 112, 276, 206, 210, 211, 209, 207, 208, 204, 205, 212, 7, 9, 8, 11, 10, 13, 12, 14, 15, 187, 186, 151, 152, 153, 57, 55, 60, 54, 59, 58, 56, 62, 64, 63, 66, 65, 61, 299, 300, 298, 302, 301, 5, 3, 4, 2, 6, 0, 1, 17, 16, 226, 227, 228, 223, 224, 219, 222, 220, 221, 225};
 
-const uint16_t freeair__constants_by_name[] = {69, 70, 67, 68, 71, 72, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 88, 86, 87, 291, 283, 284, 282, 288, 280, 281, 279, 292, 289, 286, 285, 287, 290, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 179, 270, 220, 271, 267, 183, 185, 186, 165, 184, 205, 194, 235, 173, 190, 180, 214, 191, 147, 219, 162, 174, 264, 245, 200, 163, 198, 241, 187, 269, 197, 204, 266, 233, 201, 155, 218, 156, 263, 171, 196, 242, 215, 148, 193, 178, 251, 154, 177, 153, 217, 189, 236, 150, 207, 159, 252, 249, 206, 230, 158, 175, 140, 143, 141, 142, 199, 229, 261, 262, 248, 192, 222, 221, 240, 223, 224, 167, 250, 152, 176, 151, 216, 238, 237, 170, 257, 253, 211, 146, 144, 172, 181, 182, 149, 157, 258, 188, 254, 227, 244, 243, 164, 265, 208, 160, 202, 259, 168, 226, 210, 213, 234, 260, 169, 212, 228, 255, 256, 203, 232, 231, 247, 246, 195, 161, 225, 239, 268, 209, 166, 145, 89, 102, 103, 95, 96, 97, 98, 99, 100, 101, 92, 93, 94, 90, 91, 125, 121, 123, 122, 112, 130, 111, 114, 116, 110, 107, 118, 117, 127, 109, 113, 115, 108, 106, 129, 126, 124, 119, 128, 120, 73, 74, 274, 277, 276, 275, 273, 278, 272, 105, 104, 44, 45, 46, 47, 48, 49, 50, 51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 79, 82, 78, 75, 77, 80, 81, 76, 0, 300, 302, 301, 299, 303, 132, 133, 131, 136, 137, 139, 134, 135, 138, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 85, 84, 83, 293, 294, 296, 298, 297, 295, 41, 43, 42, 1, 3, 5, 2, 4};
+const uint16_t freeair__constants_by_name[] = {74, 75, 72, 73, 76, 77, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 93, 91, 92, 47, 44, 45, 48, 46, 296, 288, 289, 287, 293, 285, 286, 284, 297, 294, 291, 290, 292, 295, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 184, 275, 225, 276, 272, 188, 190, 191, 170, 189, 210, 199, 240, 178, 195, 185, 219, 196, 152, 224, 167, 179, 269, 250, 205, 168, 203, 246, 192, 274, 202, 209, 271, 238, 206, 160, 223, 161, 268, 176, 201, 247, 220, 153, 198, 183, 256, 159, 182, 158, 222, 194, 241, 155, 212, 164, 257, 254, 211, 235, 163, 180, 145, 148, 146, 147, 204, 234, 266, 267, 253, 197, 227, 226, 245, 228, 229, 172, 255, 157, 181, 156, 221, 243, 242, 175, 262, 258, 216, 151, 149, 177, 186, 187, 154, 162, 263, 193, 259, 232, 249, 248, 169, 270, 213, 165, 207, 264, 173, 231, 215, 218, 239, 265, 174, 217, 233, 260, 261, 208, 237, 236, 252, 251, 200, 166, 230, 244, 273, 214, 171, 150, 94, 107, 108, 100, 101, 102, 103, 104, 105, 106, 97, 98, 99, 95, 96, 130, 126, 128, 127, 117, 135, 116, 119, 121, 115, 112, 123, 122, 132, 114, 118, 120, 113, 111, 134, 131, 129, 124, 133, 125, 78, 79, 279, 282, 281, 280, 278, 283, 277, 110, 109, 310, 309, 49, 50, 51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 84, 87, 83, 80, 82, 85, 86, 81, 0, 305, 307, 306, 304, 308, 137, 138, 136, 141, 142, 144, 139, 140, 143, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 90, 89, 88, 298, 299, 301, 303, 302, 300, 41, 43, 42, 1, 3, 5, 2, 4};

@@ -52,6 +52,11 @@ REFERENCE_STP = 11
 VERDICT_CANNOT_TELL = 0
 VERDICT_MEETS = 1
 VERDICT_FAILS = 2
+COVERAGE_NORMAL = 1
+COVERAGE_RECTANGULAR = 2
+COVERAGE_TRIANGULAR = 3
+COVERAGE_ARCSINE = 4
+COVERAGE_STUDENT = 5
 NAMEPLATE_CODE_A = 65
 NAMEPLATE_CODE_B = 66
 NAMEPLATE_CODE_C = 67
@@ -312,6 +317,8 @@ PARAMETER_ARRAY = 2
 PARAMETER_OPTIONAL = 4
 PARAMETER_LOWER_CLOSED = 8
 PARAMETER_UPPER_CLOSED = 16
+MONTE_CARLO_SYMMETRIC = 1
+MONTE_CARLO_SHORTEST = 2
 
 
 class DryAirProperties(_runtime.Structure):
@@ -1412,6 +1419,224 @@ def verdict_decide(*, value, uncertainty, lower, upper, confidence):
     return _runtime.call("freeair_verdict_decide")((value, uncertainty, lower, upper, confidence,))
 
 
+CoverageMeanResult = _collections.namedtuple(
+    "CoverageMeanResult", ['mean', 'deviation', 'uncertainty', 'nu'])
+
+
+def coverage_mean(*, reading):
+    """Mean of repeated readings with its standard uncertainty (type A).
+
+    Model: s^2 = sum (x - mean)^2 / (n - 1), u = s / sqrt(n), nu = n - 1; readings independent of
+    one another.
+
+    Arguments:
+        reading: Readings. [the caller's unit] Range [-1e150;1e150].
+
+    Returns:
+        mean: Their mean. [the caller's unit]
+        deviation: Standard deviation of one reading. [the caller's unit]
+        uncertainty: Standard uncertainty of the mean. [the caller's unit]
+        nu: Degrees of freedom.
+
+    Raises:
+        DomainError: a reading is outside its range
+        DataError: fewer than two readings
+
+    Source: JCGM 100:2008, Guide to the expression of uncertainty in measurement (GUM), 4.2
+    """
+    return _runtime.call("freeair_coverage_mean")((reading,), CoverageMeanResult)
+
+
+def coverage_correlation(*, a, b):
+    """Correlation of two quantities from readings taken in pairs.
+
+    Model: r = sum (a - mean a)(b - mean b) / sqrt(sum (a - mean a)^2 sum (b - mean b)^2); that of
+    the means is the same as that of the readings.
+
+    Arguments:
+        a: Readings of one quantity. [the caller's unit] Range [-1e150;1e150].
+        b: Readings of the other, taken together with those. [the caller's unit] Range
+            [-1e150;1e150].
+
+    Returns:
+        r: Coefficient of correlation, from -1 to 1.
+
+    Raises:
+        DomainError: a reading is outside its range
+        DataError: fewer than two pairs
+        NoSolutionError: one of the two did not vary
+
+    Source: JCGM 100:2008, GUM, 5.2.3 and C.3.6
+    """
+    return _runtime.call("freeair_coverage_correlation")((a, b,))
+
+
+CoveragePooledResult = _collections.namedtuple(
+    "CoveragePooledResult", ['pooled', 'nu'])
+
+
+def coverage_pooled(*, deviation, freedom):
+    """Standard deviation pooled from several series of readings.
+
+    Model: s^2 = sum nu_i s_i^2 / sum nu_i, nu = sum nu_i: what earlier tests of the same kind say
+    about the scatter of the one at hand.
+
+    Arguments:
+        deviation: Standard deviation of each series. [the caller's unit] Range [0;1e150].
+        freedom: Degrees of freedom of each series. Range (0;1e15].
+
+    Returns:
+        pooled: Pooled standard deviation of one reading. [the caller's unit]
+        nu: Its degrees of freedom.
+
+    Raises:
+        DomainError: an element is outside its range
+        DataError: no series
+
+    Source: JCGM 100:2008, GUM, 4.2.4 and H.3.6
+    """
+    return _runtime.call("freeair_coverage_pooled")((deviation, freedom,), CoveragePooledResult)
+
+
+def coverage_uncertainty_from_limits(*, half_width, distribution):
+    """Standard uncertainty from limits (type B).
+
+    Model: half width over sqrt(3) when rectangular, sqrt(6) when triangular, sqrt(2) when arcsine.
+
+    Arguments:
+        half_width: Half the distance of the limits; of a display, half its last digit. [the
+            caller's unit] Range [0;1e150].
+        distribution: Rectangular, triangular or arcsine. One of COVERAGE_DISTRIBUTION_*
+            (enumeration freeair_coverage_distribution).
+
+    Returns:
+        uncertainty: Standard uncertainty. [the caller's unit]
+
+    Raises:
+        DomainError: half_width is outside its range, or the distribution has no limits
+
+    Source: JCGM 100:2008, GUM, 4.3.7 and 4.3.9; JCGM 101:2008, 6.4.6 for the arcsine
+    """
+    return _runtime.call("freeair_coverage_uncertainty_from_limits")((half_width, distribution,))
+
+
+def coverage_degrees_of_freedom_from_doubt(*, doubt):
+    """Degrees of freedom from how well an uncertainty is known.
+
+    Model: nu = 1 / (2 doubt^2): an uncertainty that may be wrong by a quarter has 8.
+
+    Arguments:
+        doubt: Relative uncertainty of the standard uncertainty. Range [1e-9;0.7071].
+
+    Returns:
+        nu: Degrees of freedom.
+
+    Raises:
+        DomainError: doubt is outside its range
+
+    Source: JCGM 100:2008, GUM, G.4.2, equation G.3
+    """
+    return _runtime.call("freeair_coverage_degrees_of_freedom_from_doubt")((doubt,))
+
+
+def coverage_degrees_of_freedom(*, combined=None, contribution, freedom):
+    """Effective degrees of freedom of a combined uncertainty (Welch and Satterthwaite).
+
+    Model: nu_eff = u^4 / sum (contribution^4 / nu), inputs independent; never more than the sum of
+    the nu. The GUM truncates the result to a whole number before looking up a factor, which is the
+    more cautious.
+
+    Arguments:
+        combined: Combined standard uncertainty. [the caller's unit] Range [1e-75;1e75]. Default:
+            root of the sum of the squares of the contributions.
+        contribution: Sensitivity times standard uncertainty of each input. [the caller's unit]
+            Range [-1e75;1e75].
+        freedom: Degrees of freedom of each input; inf when its uncertainty is sure. Range (0;inf].
+
+    Returns:
+        nu_effective: Effective degrees of freedom; inf when nothing limits them.
+
+    Raises:
+        DomainError: an element or combined is outside its range
+        DataError: no input, or no contribution but zeros
+
+    Source: JCGM 100:2008, GUM, G.4.1, equation G.2b
+    """
+    return _runtime.call("freeair_coverage_degrees_of_freedom")((combined, contribution, freedom,))
+
+
+def coverage_factor(*, probability, nu):
+    """Coverage factor for a probability (Student's t, two-sided).
+
+    Model: P(|t| <= factor) = probability; the normal distribution with nu = inf. A one-sided
+    confidence c takes probability = 2 c - 1. Newton's method on the incomplete beta function, at
+    most 200 steps, to rounding.
+
+    Arguments:
+        probability: Probability within the interval. Range (0;1).
+        nu: Degrees of freedom; inf for a normal distribution. Range [1;inf].
+
+    Returns:
+        factor: Coverage factor.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: JCGM 100:2008, GUM, G.3 and Table G.2
+    """
+    return _runtime.call("freeair_coverage_factor")((probability, nu,))
+
+
+def coverage_probability(*, factor, nu):
+    """Probability that a coverage factor gives (Student's t, two-sided).
+
+    Model: P(|t| <= factor) = 1 - I_x(nu/2, 1/2), x = nu / (nu + factor^2), I the regularised
+    incomplete beta function; the normal distribution with nu = inf.
+
+    Arguments:
+        factor: Coverage factor. Range [0;1e16].
+        nu: Degrees of freedom; inf for a normal distribution. Range [1;inf].
+
+    Returns:
+        probability: Probability within the interval.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: JCGM 100:2008, GUM, G.3; Abramowitz and Stegun, Handbook of Mathematical Functions,
+    26.7.1
+    """
+    return _runtime.call("freeair_coverage_probability")((factor, nu,))
+
+
+CoverageIntervalResult = _collections.namedtuple(
+    "CoverageIntervalResult", ['expanded', 'low', 'high'])
+
+
+def coverage_interval(*, y, uncertainty, probability, nu):
+    """Coverage interval of an estimate.
+
+    Model: expanded = factor(probability, nu) u, low and high = y -+ expanded.
+
+    Arguments:
+        y: Estimate. [the caller's unit] Range [-1e150;1e150].
+        uncertainty: Its standard uncertainty. [the caller's unit] Range [0;1e130].
+        probability: Probability within the interval. Range (0;1).
+        nu: Degrees of freedom; inf for a normal distribution. Range [1;inf].
+
+    Returns:
+        expanded: Expanded uncertainty, half the width of the interval. [the caller's unit]
+        low: Lower end. [the caller's unit]
+        high: Upper end. [the caller's unit]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: JCGM 100:2008, GUM, G.1.3 and G.6.4
+    """
+    return _runtime.call("freeair_coverage_interval")((y, uncertainty, probability, nu,), CoverageIntervalResult)
+
+
 def atmosphere_pressure_from_altitude(*, altitude_m):
     """Pressure of the standard atmosphere at a geopotential altitude.
 
@@ -1947,6 +2172,67 @@ def dry_air_transport_conductivity_from_density(*, rho_kg_m3, t_k):
     Source: Lemmon, Jacobsen, Int. J. Thermophys. 25 (2004) 21, equations 4 to 11
     """
     return _runtime.call("freeair_dry_air_transport_conductivity_from_density")((rho_kg_m3, t_k,))
+
+
+ImpedanceFromPhaseResult = _collections.namedtuple(
+    "ImpedanceFromPhaseResult", ['r_ohm', 'x_ohm', 'z_ohm'])
+
+
+def impedance_from_phase(*, voltage_v, current_a, phase_rad):
+    """Impedance from voltage, current and the phase angle between them.
+
+    Model: z = V / I, r = z cos(phase), x = z sin(phase). Positive x is inductive: the current lags.
+
+    Arguments:
+        voltage_v: Voltage, rms or amplitude, as the current. [V] Range (0;1e6].
+        current_a: Current. [A] Range [1e-9;1e6].
+        phase_rad: Angle by which the current lags the voltage. [rad] Range [-1.5708;1.5708].
+
+    Returns:
+        r_ohm: Resistance. [ohm]
+        x_ohm: Reactance, negative when capacitive. [ohm]
+        z_ohm: Impedance. [ohm]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Live electrical work is for qualified people under local rules.
+
+    Source: JCGM 100:2008, Guide to the expression of uncertainty in measurement, H.2.1
+    """
+    return _runtime.call("freeair_impedance_from_phase")((voltage_v, current_a, phase_rad,), ImpedanceFromPhaseResult)
+
+
+ImpedanceFromPowerResult = _collections.namedtuple(
+    "ImpedanceFromPowerResult", ['r_ohm', 'x_ohm', 'z_ohm', 'power_factor'])
+
+
+def impedance_from_power(*, voltage_v, current_a, power_w):
+    """Impedance from voltage, current and power.
+
+    Model: z = V / I, r = P / I^2, x = sqrt(z^2 - r^2), power factor = P / (V I). The meters do not
+    tell an inductive from a capacitive reactance: x is not negative.
+
+    Arguments:
+        voltage_v: Voltage, rms. [V] Range (0;1e6].
+        current_a: Current, rms. [A] Range [1e-9;1e6].
+        power_w: Power. [W] Range [0;1e12].
+
+    Returns:
+        r_ohm: Resistance. [ohm]
+        x_ohm: Reactance. [ohm]
+        z_ohm: Impedance. [ohm]
+        power_factor: Power factor.
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the power is more than voltage times current
+
+    Caution: Live electrical work is for qualified people under local rules.
+
+    Source: definition
+    """
+    return _runtime.call("freeair_impedance_from_power")((voltage_v, current_a, power_w,), ImpedanceFromPowerResult)
 
 
 def supply_uncertainty_from_meter(*, reading_v, accuracy, counts, resolution_v):
@@ -8290,6 +8576,332 @@ def diagnosis_rank(*, subject, expected, found, observation=None, answer=None, p
     return _runtime.call("freeair_diagnosis_rank")((subject, expected, found, observation, answer, prior, options, causes_capacity, reasons_capacity, findings_capacity,), DiagnosisRankResult)
 
 
+UncertaintyPropagateResult = _collections.namedtuple(
+    "UncertaintyPropagateResult", ['y', 'u_y', 'sensitivity'])
+
+
+def uncertainty_propagate(*, function, x, u, correlation=None, n_out, n_sensitivity):
+    """Results of a function and their standard uncertainties.
+
+    Model: u_y^2 = sum_i sum_j c_i c_j u_i u_j r_ij, c_i = dy/dx_i by differences: steps from u_i
+    (1e-3 of x_i where that is 0, never below 1e-6 of x_i) downwards, extrapolated to none
+    (Ridders), central where the range has room on both sides, else one-sided. Exact for a function
+    that is straight over a few u; see the second order, or Monte Carlo.
+
+    Arguments:
+        function: Name of a function, with or without freeair_.
+        x: Inputs. [the caller's unit]
+        u: Their standard uncertainties. [the caller's unit] Range [0;1e150].
+        correlation: Correlation of the inputs. Range [-1;1]. Default: none.
+        n_out: Number of results.
+        n_sensitivity: n_in n_out.
+
+    Returns:
+        y: Results. [the caller's unit]
+        u_y: Their standard uncertainties; NaN for a whole number. [the caller's unit]
+        sensitivity: c, row after row, a row for each result; NaN where neither the input nor its
+            uncertainty gives a step. [the caller's unit]
+
+    Raises:
+        NotFoundError: there is no function of this name
+        UnsupportedError: the function takes text or arrays
+        DataError: a number of elements is wrong
+        DomainError: x, u or correlation is outside its range, or no matrix of correlation
+        NoSolutionError: the function has no value at x
+        ResultOverflowError: the function overflows at x
+        NoConvergenceError: a result is not smooth at x: its uncertainty is not sure to a tenth
+
+    Source: JCGM 100:2008, Guide to the expression of uncertainty in measurement (GUM), 5.1 and 5.2
+    """
+    return _runtime.call("freeair_uncertainty_propagate")((function, x, u, correlation, n_out, n_sensitivity,), UncertaintyPropagateResult)
+
+
+UncertaintyBudgetResult = _collections.namedtuple(
+    "UncertaintyBudgetResult", ['contribution', 'share', 'combined'])
+
+
+def uncertainty_budget(*, sensitivity, u, correlation=None):
+    """What each input contributes to the uncertainty of one result.
+
+    Model: contribution_i = c_i u_i; share_i = contribution_i sum_j r_ij contribution_j / u_y^2. The
+    shares add up to 1; one can be negative where correlation makes inputs compensate.
+
+    Arguments:
+        sensitivity: dy/dx of one result. [the caller's unit] Range [-1e150;1e150].
+        u: Standard uncertainties of the inputs. [the caller's unit] Range [0;1e150].
+        correlation: Correlation of the inputs. Range [-1;1]. Default: none.
+
+    Returns:
+        contribution: Contribution of each input, with its sign. [the caller's unit]
+        share: Share of each in the variance; 0 where nothing is uncertain.
+        combined: Combined standard uncertainty. [the caller's unit]
+
+    Raises:
+        DataError: n_correlation is wrong, or n is outside its range
+        DomainError: an element is outside its range, or correlation is no matrix of correlation
+
+    Source: JCGM 100:2008, GUM, 5.2.2, equation 16
+    """
+    return _runtime.call("freeair_uncertainty_budget")((sensitivity, u, correlation,), UncertaintyBudgetResult)
+
+
+UncertaintyCovarianceResult = _collections.namedtuple(
+    "UncertaintyCovarianceResult", ['covariance', 'dependence'])
+
+
+def uncertainty_covariance(*, sensitivity, u, correlation=None, n_square):
+    """Covariance and correlation of several results.
+
+    Model: V = C U C', C the sensitivities, U_ij = u_i u_j r_ij.
+
+    Arguments:
+        sensitivity: C, row after row, a row for each result. [the caller's unit] Range
+            [-1e150;1e150].
+        u: Standard uncertainties of the inputs. [the caller's unit] Range [0;1e150].
+        correlation: Correlation of the inputs. Range [-1;1]. Default: none.
+        n_square: Number of results squared.
+
+    Returns:
+        covariance: V, row after row. [the caller's unit]
+        dependence: Correlation of the results; NaN where one has no uncertainty.
+
+    Raises:
+        DataError: a number of elements is wrong, or n_in is outside its range
+        DomainError: an element is outside its range, or correlation is no matrix of correlation
+
+    Source: JCGM 100:2008, GUM, H.2.3; JCGM 102:2011, Extension to any number of output quantities,
+    6.2
+    """
+    return _runtime.call("freeair_uncertainty_covariance")((sensitivity, u, correlation, n_square,), UncertaintyCovarianceResult)
+
+
+UncertaintySecondOrderResult = _collections.namedtuple(
+    "UncertaintySecondOrderResult", ['combined', 'shift'])
+
+
+def uncertainty_second_order(*, first, u, second, third):
+    """Second order: uncertainty of a model from its derivatives up to the third.
+
+    Model: u_y^2 = sum_i f_i^2 u_i^2 + sum_i sum_j (f_ij^2 / 2 + f_i f_ijj) u_i^2 u_j^2; the
+    expected value is shifted by sum_i f_ii u_i^2 / 2 from the value at the estimates. Inputs normal
+    and independent.
+
+    Arguments:
+        first: f_i. [the caller's unit] Range [-1e75;1e75].
+        u: Standard uncertainties of the inputs. [the caller's unit] Range [0;1e75].
+        second: f_ij, row after row. [the caller's unit] Range [-1e75;1e75].
+        third: f_ijj in row i, column j. [the caller's unit] Range [-1e75;1e75].
+
+    Returns:
+        combined: Combined standard uncertainty. [the caller's unit]
+        shift: Expected value less the value at the estimates. [the caller's unit]
+
+    Raises:
+        DataError: a number of elements is wrong, or n is outside its range
+        DomainError: an element is outside its range
+        NoSolutionError: the sum is negative: the series does not hold for uncertainties so large
+
+    Source: JCGM 100:2008, GUM, 5.1.2, note, and H.1.7
+    """
+    return _runtime.call("freeair_uncertainty_second_order")((first, u, second, third,), UncertaintySecondOrderResult)
+
+
+UncertaintyPropagateSecondOrderResult = _collections.namedtuple(
+    "UncertaintyPropagateSecondOrderResult", ['y', 'u_y', 'shift'])
+
+
+def uncertainty_propagate_second_order(*, function, x, u, n_out):
+    """Second order: results of a function with their uncertainties and what they are shifted by.
+
+    Model: as freeair_uncertainty_second_order, derivatives by differences over u_i and half of it,
+    less where the range has no room for twice u_i to either side. Inputs normal and independent.
+
+    Arguments:
+        function: Name of a function, with or without freeair_.
+        x: Inputs. [the caller's unit]
+        u: Their standard uncertainties. [the caller's unit] Range [0;1e150].
+        n_out: Number of results.
+
+    Returns:
+        y: Results at x. [the caller's unit]
+        u_y: Their standard uncertainties; NaN for a whole number. [the caller's unit]
+        shift: Expected values less the results at x; NaN for a whole number. [the caller's unit]
+
+    Raises:
+        NotFoundError: there is no function of this name
+        UnsupportedError: the function takes text or arrays
+        DataError: a number of elements is wrong
+        DomainError: x or u is outside its range
+        NoSolutionError: the function has no value at x, or no room about it
+        ResultOverflowError: the function overflows at x
+        NoConvergenceError: the series does not hold for uncertainties so large
+
+    Source: JCGM 100:2008, GUM, 5.1.2, note, and H.1.7
+    """
+    return _runtime.call("freeair_uncertainty_propagate_second_order")((function, x, u, n_out,), UncertaintyPropagateSecondOrderResult)
+
+
+MonteCarloIntervalResult = _collections.namedtuple(
+    "MonteCarloIntervalResult", ['ordered', 'low', 'high', 'low_error', 'high_error'])
+
+
+def monte_carlo_interval(*, y, probability, interval):
+    """Coverage interval of a result from its trials.
+
+    Model: with the m values in order and q = p m to the nearest whole number: symmetric from the
+    value r to r + q, r = (m - q)/2; the shortest of all r. The standard error of an end is that of
+    the order statistic: half the distance of the values sqrt(m F (1 - F)) places to either side, F
+    the share of the values below.
+
+    Arguments:
+        y: Values; NaN is left out. [the caller's unit] Range [-1e150;1e150].
+        probability: Probability within the interval. Range (0;1).
+        interval: Symmetric or shortest. One of MONTE_CARLO_INTERVAL_* (enumeration
+            freeair_monte_carlo_interval).
+
+    Returns:
+        ordered: The values from the least to the greatest, NaN last; may be y itself. [the caller's
+            unit]
+        low: Lower end. [the caller's unit]
+        high: Upper end. [the caller's unit]
+        low_error: Standard error of the lower end. [the caller's unit]
+        high_error: Standard error of the upper end. [the caller's unit]
+
+    Raises:
+        DomainError: probability, interval or a value is outside its range
+        DataError: too few values: fewer than ten would lie outside
+
+    Source: JCGM 101:2008, 7.7
+    """
+    return _runtime.call("freeair_monte_carlo_interval")((y, probability, interval,), MonteCarloIntervalResult)
+
+
+def monte_carlo_draw(*, x, u, distribution, nu, correlation=None, seed, first, n_sample):
+    """Random values of inputs, for a model of the caller's own.
+
+    Model: U1, U2 from the generator for each trial and input. Normal: sqrt(-2 ln U1) cos(2 pi U2)
+    (Box and Muller); Student: sqrt(nu (U1^(-2/nu) - 1)) cos(2 pi U2) (Bailey); rectangular: 2 U1 -
+    1; triangular: U1 - U2; arcsine: cos(2 pi U1); each stretched to the standard deviation u.
+    Correlated normals by the Cholesky factor of the matrix.
+
+    Arguments:
+        x: Estimates; a distribution is centred there. [the caller's unit] Range [-1e150;1e150].
+        u: Standard uncertainties. [the caller's unit] Range [0;1e130].
+        distribution: Of each input. One of COVERAGE_DISTRIBUTION_* (enumeration
+            freeair_coverage_distribution).
+        nu: Degrees of freedom where Student's. Range [1;inf].
+        correlation: Correlation of the inputs. Range [-1;1]. Default: none.
+        seed: Seed. Range [0;4294967295].
+        first: Number of the first trial. Range [0;4294967295].
+        n_sample: n_in times the number of trials.
+
+    Returns:
+        sample: Values, trial after trial, n_in each. [the caller's unit]
+
+    Raises:
+        DataError: a number of elements is wrong
+        DomainError: an element is outside its range, no matrix of correlation, or a correlated
+            input is not normal
+        UnsupportedError: more than 48 inputs are correlated
+
+    Source: JCGM 101:2008, Evaluation of measurement data - Propagation of distributions using a
+    Monte Carlo method, 6.4 and C; Salmon, Moraes, Dror and Shaw, Parallel random numbers: as easy
+    as 1, 2, 3, SC11 (2011); Bailey, Mathematics of Computation 62 (1994) 779
+    """
+    return _runtime.call("freeair_monte_carlo_draw")((x, u, distribution, nu, correlation, seed, first, n_sample,))
+
+
+MonteCarloPropagateResult = _collections.namedtuple(
+    "MonteCarloPropagateResult", ['y', 'failed'])
+
+
+def monte_carlo_propagate(*, function, x, u, distribution, nu, correlation=None, seed, first, output, n):
+    """One result of a function for random values of its inputs.
+
+    Model: y of each trial, in the order of the trials; NaN where the function has no value. An
+    input whose u is 0 keeps its value, NaN when not given; its distribution does not matter.
+
+    Arguments:
+        function: Name of a function, with or without freeair_.
+        x: Estimates of its inputs. [the caller's unit]
+        u: Their standard uncertainties. [the caller's unit] Range [0;1e130].
+        distribution: Of each input. One of COVERAGE_DISTRIBUTION_* (enumeration
+            freeair_coverage_distribution).
+        nu: Degrees of freedom where Student's. Range [1;inf].
+        correlation: Correlation of the inputs. Range [-1;1]. Default: none.
+        seed: Seed. Range [0;4294967295].
+        first: Number of the first trial. Range [0;4294967295].
+        output: Which result, from 0. Range [0;255].
+        n: Number of trials.
+
+    Returns:
+        y: Its values. [the caller's unit]
+        failed: Number of trials without a value.
+
+    Raises:
+        NotFoundError: there is no function of this name
+        UnsupportedError: the function takes text or arrays, or more than 48 inputs are correlated
+        DataError: a number of elements is wrong, or there is no such result
+        DomainError: an element is outside its range, no matrix of correlation, or a correlated
+            input is not normal
+        NoSolutionError: no trial has a value
+
+    Source: JCGM 101:2008, 7.4
+    """
+    return _runtime.call("freeair_monte_carlo_propagate")((function, x, u, distribution, nu, correlation, seed, first, output, n,), MonteCarloPropagateResult)
+
+
+MonteCarloSummaryResult = _collections.namedtuple(
+    "MonteCarloSummaryResult", ['mean', 'u_y', 'mean_error', 'u_error', 'skewness'])
+
+
+def monte_carlo_summary(*, y):
+    """Mean and standard uncertainty of a result from its trials, with their standard errors.
+
+    Model: mean and standard deviation of the values; the errors from the number of trials, that of
+    the uncertainty from the fourth moment: u_error = u sqrt((m4/u^4 - 1) / (4 n)). Quadruple the
+    trials to halve them.
+
+    Arguments:
+        y: Values; NaN is left out. [the caller's unit] Range [-1e150;1e150].
+
+    Returns:
+        mean: Mean. [the caller's unit]
+        u_y: Standard uncertainty. [the caller's unit]
+        mean_error: Standard error of the mean. [the caller's unit]
+        u_error: Standard error of the standard uncertainty. [the caller's unit]
+        skewness: Third moment over u^3; 0 for a symmetric distribution.
+
+    Raises:
+        DataError: fewer than two values
+        DomainError: a value is outside its range
+
+    Source: JCGM 101:2008, 7.6
+    """
+    return _runtime.call("freeair_monte_carlo_summary")((y,), MonteCarloSummaryResult)
+
+
+def monte_carlo_tolerance(*, u_y, digits):
+    """Numerical tolerance of an uncertainty, to judge whether trials were enough or the law of propagation is.
+
+    Model: u = c 10^l with c a whole number of so many digits; tolerance = 10^l / 2. Two intervals
+    agree whose ends are no further apart than this.
+
+    Arguments:
+        u_y: Standard uncertainty. [the caller's unit] Range [1e-150;1e150].
+        digits: Significant digits meant, 1 or 2. Range [1;9].
+
+    Returns:
+        tolerance: Numerical tolerance. [the caller's unit]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: JCGM 101:2008, 7.9.2 and 8.1
+    """
+    return _runtime.call("freeair_monte_carlo_tolerance")((u_y, digits,))
+
+
 def status_name(*, status):
     """Name of a status code, such as "FREEAIR_ERR_DOMAIN".
 
@@ -8663,6 +9275,11 @@ __all__ = [
     "CONDUCTOR_ALUMINIUM",
     "CONDUCTOR_COPPER",
     "CONDUCTOR_COPPER_FLEXIBLE",
+    "COVERAGE_ARCSINE",
+    "COVERAGE_NORMAL",
+    "COVERAGE_RECTANGULAR",
+    "COVERAGE_STUDENT",
+    "COVERAGE_TRIANGULAR",
     "CapacitorBleederResult",
     "CapacitorFromCurrentResult",
     "CapacitorLimitsResult",
@@ -8679,6 +9296,9 @@ __all__ = [
     "ConductorGaugeResult",
     "ConductorSizeForDropResult",
     "ConductorSizeResult",
+    "CoverageIntervalResult",
+    "CoverageMeanResult",
+    "CoveragePooledResult",
     "CycleCardResult",
     "CycleResult",
     "DIAGNOSIS_CONTRADICTS",
@@ -8901,6 +9521,8 @@ __all__ = [
     "FastenerTorqueForGradeResult",
     "FaultApplyResult",
     "FlowIsentropicRatiosResult",
+    "ImpedanceFromPhaseResult",
+    "ImpedanceFromPowerResult",
     "IndicatorExponentResult",
     "IndicatorIdealResult",
     "IndicatorWorkResult",
@@ -8923,8 +9545,13 @@ __all__ = [
     "LikelihoodSpreadResult",
     "MACHINE_SIDE_BY_SIDE",
     "MACHINE_V",
+    "MONTE_CARLO_SHORTEST",
+    "MONTE_CARLO_SYMMETRIC",
     "Machine",
     "MachineSite",
+    "MonteCarloIntervalResult",
+    "MonteCarloPropagateResult",
+    "MonteCarloSummaryResult",
     "MotorShaftPowerResult",
     "MultistageWorkResult",
     "NAMEPLATE_CODE_A",
@@ -9012,6 +9639,11 @@ __all__ = [
     "TYPE_UINT32",
     "UnbalanceCurrentResult",
     "UnbalanceVoltageResult",
+    "UncertaintyBudgetResult",
+    "UncertaintyCovarianceResult",
+    "UncertaintyPropagateResult",
+    "UncertaintyPropagateSecondOrderResult",
+    "UncertaintySecondOrderResult",
     "VERDICT_CANNOT_TELL",
     "VERDICT_FAILS",
     "VERDICT_MEETS",
@@ -9096,6 +9728,15 @@ __all__ = [
     "conductor_size",
     "conductor_size_for_drop",
     "conductor_table_resistance",
+    "coverage_correlation",
+    "coverage_degrees_of_freedom",
+    "coverage_degrees_of_freedom_from_doubt",
+    "coverage_factor",
+    "coverage_interval",
+    "coverage_mean",
+    "coverage_pooled",
+    "coverage_probability",
+    "coverage_uncertainty_from_limits",
     "crank_angle_from_position",
     "crank_gas_load",
     "crank_inertia_load",
@@ -9179,6 +9820,8 @@ __all__ = [
     "flow_mach_from_pressure_ratio",
     "flow_mass_flow",
     "flow_outlet_pressure_from_mass_flow",
+    "impedance_from_phase",
+    "impedance_from_power",
     "indicator_exponent",
     "indicator_ideal",
     "indicator_mep_from_card",
@@ -9206,6 +9849,11 @@ __all__ = [
     "likelihood_update",
     "machine_complete",
     "machine_displacement",
+    "monte_carlo_draw",
+    "monte_carlo_interval",
+    "monte_carlo_propagate",
+    "monte_carlo_summary",
+    "monte_carlo_tolerance",
     "motor_line_current",
     "motor_locked_rotor_current",
     "motor_locked_rotor_torque",
@@ -9308,6 +9956,11 @@ __all__ = [
     "unbalance_single_phasing_current",
     "unbalance_temperature_rise",
     "unbalance_voltage",
+    "uncertainty_budget",
+    "uncertainty_covariance",
+    "uncertainty_propagate",
+    "uncertainty_propagate_second_order",
+    "uncertainty_second_order",
     "units_absolute_from_gauge",
     "units_convert",
     "units_convert_difference",

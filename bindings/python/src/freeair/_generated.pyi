@@ -50,6 +50,11 @@ REFERENCE_STP: int
 VERDICT_CANNOT_TELL: int
 VERDICT_MEETS: int
 VERDICT_FAILS: int
+COVERAGE_NORMAL: int
+COVERAGE_RECTANGULAR: int
+COVERAGE_TRIANGULAR: int
+COVERAGE_ARCSINE: int
+COVERAGE_STUDENT: int
 NAMEPLATE_CODE_A: int
 NAMEPLATE_CODE_B: int
 NAMEPLATE_CODE_C: int
@@ -310,6 +315,8 @@ PARAMETER_ARRAY: int
 PARAMETER_OPTIONAL: int
 PARAMETER_LOWER_CLOSED: int
 PARAMETER_UPPER_CLOSED: int
+MONTE_CARLO_SYMMETRIC: int
+MONTE_CARLO_SHORTEST: int
 
 class DryAirProperties(Structure):
     p_pa: float
@@ -790,6 +797,54 @@ def verdict_decide(*, value: float, uncertainty: float, lower: float, upper: flo
 @overload
 def verdict_decide(*, value: _Array, uncertainty: _Array, lower: _Array, upper: _Array, confidence: _Array) -> Any: ...
 
+class CoverageMeanResult(NamedTuple):
+    mean: float
+    deviation: float
+    uncertainty: float
+    nu: float
+
+def coverage_mean(*, reading: _Sequence[float]) -> CoverageMeanResult: ...
+
+def coverage_correlation(*, a: _Sequence[float], b: _Sequence[float]) -> float: ...
+
+class CoveragePooledResult(NamedTuple):
+    pooled: float
+    nu: float
+
+def coverage_pooled(*, deviation: _Sequence[float], freedom: _Sequence[float]) -> CoveragePooledResult: ...
+
+@overload
+def coverage_uncertainty_from_limits(*, half_width: float, distribution: int) -> float: ...
+@overload
+def coverage_uncertainty_from_limits(*, half_width: _Array, distribution: _Array) -> Any: ...
+
+@overload
+def coverage_degrees_of_freedom_from_doubt(*, doubt: float) -> float: ...
+@overload
+def coverage_degrees_of_freedom_from_doubt(*, doubt: _Array) -> Any: ...
+
+def coverage_degrees_of_freedom(*, combined: float | None = ..., contribution: _Sequence[float], freedom: _Sequence[float]) -> float: ...
+
+@overload
+def coverage_factor(*, probability: float, nu: float) -> float: ...
+@overload
+def coverage_factor(*, probability: _Array, nu: _Array) -> Any: ...
+
+@overload
+def coverage_probability(*, factor: float, nu: float) -> float: ...
+@overload
+def coverage_probability(*, factor: _Array, nu: _Array) -> Any: ...
+
+class CoverageIntervalResult(NamedTuple):
+    expanded: float
+    low: float
+    high: float
+
+@overload
+def coverage_interval(*, y: float, uncertainty: float, probability: float, nu: float) -> CoverageIntervalResult: ...
+@overload
+def coverage_interval(*, y: _Array, uncertainty: _Array, probability: _Array, nu: _Array) -> Any: ...
+
 @overload
 def atmosphere_pressure_from_altitude(*, altitude_m: float) -> float: ...
 @overload
@@ -918,6 +973,27 @@ def dry_air_transport_viscosity_from_density(*, rho_kg_m3: _Array, t_k: _Array) 
 def dry_air_transport_conductivity_from_density(*, rho_kg_m3: float, t_k: float) -> float: ...
 @overload
 def dry_air_transport_conductivity_from_density(*, rho_kg_m3: _Array, t_k: _Array) -> Any: ...
+
+class ImpedanceFromPhaseResult(NamedTuple):
+    r_ohm: float
+    x_ohm: float
+    z_ohm: float
+
+@overload
+def impedance_from_phase(*, voltage_v: float, current_a: float, phase_rad: float) -> ImpedanceFromPhaseResult: ...
+@overload
+def impedance_from_phase(*, voltage_v: _Array, current_a: _Array, phase_rad: _Array) -> Any: ...
+
+class ImpedanceFromPowerResult(NamedTuple):
+    r_ohm: float
+    x_ohm: float
+    z_ohm: float
+    power_factor: float
+
+@overload
+def impedance_from_power(*, voltage_v: float, current_a: float, power_w: float) -> ImpedanceFromPowerResult: ...
+@overload
+def impedance_from_power(*, voltage_v: _Array, current_a: _Array, power_w: _Array) -> Any: ...
 
 @overload
 def supply_uncertainty_from_meter(*, reading_v: float, accuracy: float, counts: float, resolution_v: float) -> float: ...
@@ -2355,6 +2431,70 @@ class DiagnosisRankResult(NamedTuple):
     summary: DiagnosisSummary
 
 def diagnosis_rank(*, subject: DiagnosisSubject, expected: EvidenceReadings, found: EvidenceReadings, observation: _Sequence[int] | None = ..., answer: _Sequence[int] | None = ..., prior: _Sequence[float] | None = ..., options: DiagnosisOptions, causes_capacity: int, reasons_capacity: int, findings_capacity: int) -> DiagnosisRankResult: ...
+
+class UncertaintyPropagateResult(NamedTuple):
+    y: _Sequence[float]
+    u_y: _Sequence[float]
+    sensitivity: _Sequence[float]
+
+def uncertainty_propagate(*, function: str, x: _Sequence[float], u: _Sequence[float], correlation: _Sequence[float] | None = ..., n_out: int, n_sensitivity: int) -> UncertaintyPropagateResult: ...
+
+class UncertaintyBudgetResult(NamedTuple):
+    contribution: _Sequence[float]
+    share: _Sequence[float]
+    combined: float
+
+def uncertainty_budget(*, sensitivity: _Sequence[float], u: _Sequence[float], correlation: _Sequence[float] | None = ...) -> UncertaintyBudgetResult: ...
+
+class UncertaintyCovarianceResult(NamedTuple):
+    covariance: _Sequence[float]
+    dependence: _Sequence[float]
+
+def uncertainty_covariance(*, sensitivity: _Sequence[float], u: _Sequence[float], correlation: _Sequence[float] | None = ..., n_square: int) -> UncertaintyCovarianceResult: ...
+
+class UncertaintySecondOrderResult(NamedTuple):
+    combined: float
+    shift: float
+
+def uncertainty_second_order(*, first: _Sequence[float], u: _Sequence[float], second: _Sequence[float], third: _Sequence[float]) -> UncertaintySecondOrderResult: ...
+
+class UncertaintyPropagateSecondOrderResult(NamedTuple):
+    y: _Sequence[float]
+    u_y: _Sequence[float]
+    shift: _Sequence[float]
+
+def uncertainty_propagate_second_order(*, function: str, x: _Sequence[float], u: _Sequence[float], n_out: int) -> UncertaintyPropagateSecondOrderResult: ...
+
+class MonteCarloIntervalResult(NamedTuple):
+    ordered: _Sequence[float]
+    low: float
+    high: float
+    low_error: float
+    high_error: float
+
+def monte_carlo_interval(*, y: _Sequence[float], probability: float, interval: int) -> MonteCarloIntervalResult: ...
+
+def monte_carlo_draw(*, x: _Sequence[float], u: _Sequence[float], distribution: _Sequence[int], nu: _Sequence[float], correlation: _Sequence[float] | None = ..., seed: int, first: int, n_sample: int) -> _Sequence[float]: ...
+
+class MonteCarloPropagateResult(NamedTuple):
+    y: _Sequence[float]
+    failed: int
+
+def monte_carlo_propagate(*, function: str, x: _Sequence[float], u: _Sequence[float], distribution: _Sequence[int], nu: _Sequence[float], correlation: _Sequence[float] | None = ..., seed: int, first: int, output: int, n: int) -> MonteCarloPropagateResult: ...
+
+class MonteCarloSummaryResult(NamedTuple):
+    mean: float
+    u_y: float
+    mean_error: float
+    u_error: float
+    skewness: float
+
+def monte_carlo_summary(*, y: _Sequence[float]) -> MonteCarloSummaryResult: ...
+
+@overload
+def monte_carlo_tolerance(*, u_y: float, digits: int) -> float: ...
+@overload
+def monte_carlo_tolerance(*, u_y: _Array, digits: _Array) -> Any: ...
 
 def status_name(*, status: int) -> str: ...
 
