@@ -32,6 +32,7 @@
 #include <freeair/dry_air.h>
 #include <freeair/dry_air_ideal.h>
 #include <freeair/dry_air_transport.h>
+#include <freeair/saturation.h>
 #include <freeair/impedance.h>
 #include <freeair/supply.h>
 #include <freeair/unbalance.h>

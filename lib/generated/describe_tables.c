@@ -1917,6 +1917,169 @@ static const freeair_parameter parameters_freeair_dry_air_transport_conductivity
 
 static const int32_t statuses_freeair_dry_air_transport_conductivity_from_density[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
 
+static void loop_freeair_saturation_pressure(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_saturation_pressure(*(double *)(void *)a0, *(int32_t *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_saturation_pressure[] = {
+    {"t_k", "Temperature; over water at least 123 K.", "K", "[50;647.096]", "", "", NULL, 50.0, 647.096, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"over", "What the vapour is in equilibrium with.", "1", "", "", "freeair_saturation_over", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"p_pa", "Saturation pressure.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_saturation_pressure[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_saturation_temperature(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_saturation_temperature(*(double *)(void *)a0, *(int32_t *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_saturation_temperature[] = {
+    {"p_pa", "Pressure of the vapour.", "Pa", "(0;22.064e6]", "", "", NULL, 0.0, 22064000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"over", "What the vapour is in equilibrium with.", "1", "", "", "freeair_saturation_over", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"t_k", "Saturation temperature.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_saturation_temperature[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_saturation_pressure_water(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_saturation_pressure_water(*(double *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_saturation_pressure_water[] = {
+    {"t_k", "Temperature.", "K", "[273.15;647.096]", "", "", NULL, 273.15, 647.096, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_pa", "Saturation pressure.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_saturation_pressure_water[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_saturation_temperature_water(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_saturation_temperature_water(*(double *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_saturation_temperature_water[] = {
+    {"p_pa", "Saturation pressure.", "Pa", "[611.213;22.064e6]", "", "", NULL, 611.213, 22064000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_saturation_temperature_water[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_saturation_pressure_ice(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_saturation_pressure_ice(*(double *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_saturation_pressure_ice[] = {
+    {"t_k", "Temperature.", "K", "[50;273.16]", "", "", NULL, 50.0, 273.16, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_pa", "Sublimation pressure.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_saturation_pressure_ice[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_saturation_pressure_supercooled(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_saturation_pressure_supercooled(*(double *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_saturation_pressure_supercooled[] = {
+    {"t_k", "Temperature.", "K", "[123;332]", "", "", NULL, 123.0, 332.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_pa", "Saturation pressure.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_saturation_pressure_supercooled[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_saturation_latent_heat(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_saturation_latent_heat(*(double *)(void *)a0, *(int32_t *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_saturation_latent_heat[] = {
+    {"t_k", "Temperature.", "K", "[238.15;573.15]", "", "", NULL, 238.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"over", "What the vapour comes from.", "1", "", "", "freeair_saturation_over", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"l_j_kg", "Latent heat.", "J/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_saturation_latent_heat[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
 static void loop_freeair_impedance_from_phase(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
   if (n == 0) return;
@@ -10242,6 +10405,13 @@ const freeair_function freeair__functions[] = {
     {"freeair_dry_air_transport_conductivity", "dry_air_transport", "Thermal conductivity of dry air.", "lambda = lambda0(T) + residual(tau, delta) + critical enhancement after Olchowy and Sengers, of Lemmon and Jacobsen (2004), at the density of freeair_dry_air_density(). Above 265.262 K and up to 150 MPa the enhancement is zero; at 220 K and 40 bar it is 0.3 %.", "Lemmon, Jacobsen, Int. J. Thermophys. 25 (2004) 21, equations 4 to 11", parameters_freeair_dry_air_transport_conductivity, statuses_freeair_dry_air_transport_conductivity, loop_freeair_dry_air_transport_conductivity, 3u, 5u, 0},
     {"freeair_dry_air_transport_viscosity_from_density", "dry_air_transport", "Dynamic viscosity of dry air at a density; at zero density that of the dilute gas.", "as freeair_dry_air_transport_viscosity(), without a search for the density.", "Lemmon, Jacobsen, Int. J. Thermophys. 25 (2004) 21, equations 1 to 3", parameters_freeair_dry_air_transport_viscosity_from_density, statuses_freeair_dry_air_transport_viscosity_from_density, loop_freeair_dry_air_transport_viscosity_from_density, 3u, 5u, 0},
     {"freeair_dry_air_transport_conductivity_from_density", "dry_air_transport", "Thermal conductivity of dry air at a density; at zero density that of the dilute gas.", "as freeair_dry_air_transport_conductivity(), without a search for the density.", "Lemmon, Jacobsen, Int. J. Thermophys. 25 (2004) 21, equations 4 to 11", parameters_freeair_dry_air_transport_conductivity_from_density, statuses_freeair_dry_air_transport_conductivity_from_density, loop_freeair_dry_air_transport_conductivity_from_density, 3u, 5u, 0},
+    {"freeair_saturation_pressure", "saturation", "Saturation pressure of water.", "from 273.16 K IAPWS-IF97 equation 30; below it over ice the sublimation equation of IAPWS R14-08, over supercooled water equation 10 of Murphy and Koop (2005). At 273.16 K the three agree within 1e-7.", "IAPWS R7-97(2012), equation 30; IAPWS R14-08(2011), equation 6; Murphy, Koop, Q. J. R. Meteorol. Soc. 131 (2005) 1539, equation 10", parameters_freeair_saturation_pressure, statuses_freeair_saturation_pressure, loop_freeair_saturation_pressure, 3u, 3u, 0},
+    {"freeair_saturation_temperature", "saturation", "Saturation temperature of water: dew or frost point of pure vapour at a pressure.", "freeair_saturation_pressure() solved for temperature: from the triple point IAPWS-IF97 equation 31, which is the exact inverse; below it Newton's method in 1/T, at most 30 steps, to rounding.", "IAPWS R7-97(2012), equation 31; IAPWS R14-08(2011), equation 6; Murphy, Koop, Q. J. R. Meteorol. Soc. 131 (2005) 1539, equation 10", parameters_freeair_saturation_temperature, statuses_freeair_saturation_temperature, loop_freeair_saturation_temperature, 3u, 4u, 0},
+    {"freeair_saturation_pressure_water", "saturation", "Saturation pressure over liquid water by IAPWS-IF97 alone.", "the quadratic form of region 4 solved for pressure.", "IAPWS R7-97(2012), Industrial Formulation 1997 for Water and Steam, equation 30", parameters_freeair_saturation_pressure_water, statuses_freeair_saturation_pressure_water, loop_freeair_saturation_pressure_water, 2u, 3u, 0},
+    {"freeair_saturation_temperature_water", "saturation", "Saturation temperature over liquid water by IAPWS-IF97 alone.", "the quadratic form of region 4 solved for temperature.", "IAPWS R7-97(2012), Industrial Formulation 1997 for Water and Steam, equation 31", parameters_freeair_saturation_temperature_water, statuses_freeair_saturation_temperature_water, loop_freeair_saturation_temperature_water, 2u, 3u, 0},
+    {"freeair_saturation_pressure_ice", "saturation", "Sublimation pressure of ice.", "ln(p/611.657 Pa) = (1/theta) sum a theta^b, theta = T/273.16 K, three terms.", "IAPWS R14-08(2011), Pressure along the Melting and Sublimation Curves of Ordinary Water Substance, equation 6", parameters_freeair_saturation_pressure_ice, statuses_freeair_saturation_pressure_ice, loop_freeair_saturation_pressure_ice, 2u, 3u, 0},
+    {"freeair_saturation_pressure_supercooled", "saturation", "Saturation pressure over supercooled water.", "equation 10 of Murphy and Koop (2005), 123 K to 332 K; below 235 K water does not stay liquid for long.", "Murphy, Koop, Review of the vapour pressures of ice and supercooled water for atmospheric applications, Q. J. R. Meteorol. Soc. 131 (2005) 1539, equation 10", parameters_freeair_saturation_pressure_supercooled, statuses_freeair_saturation_pressure_supercooled, loop_freeair_saturation_pressure_supercooled, 2u, 3u, 0},
+    {"freeair_saturation_latent_heat", "saturation", "Latent heat of water at saturation: of vaporisation, or of sublimation over ice.", "enthalpy of the vapour less that of the liquid by IAPWS-95, or less that of ice by IAPWS R10-06, both at the saturation pressure.", "IAPWS R6-95(2018), Thermodynamic Properties of Ordinary Water Substance for General and Scientific Use; IAPWS R10-06(2009), Equation of State 2006 for H2O Ice Ih", parameters_freeair_saturation_latent_heat, statuses_freeair_saturation_latent_heat, loop_freeair_saturation_latent_heat, 3u, 3u, 0},
     {"freeair_impedance_from_phase", "impedance", "Impedance from voltage, current and the phase angle between them.", "z = V / I, r = z cos(phase), x = z sin(phase). Positive x is inductive: the current lags.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, H.2.1", parameters_freeair_impedance_from_phase, statuses_freeair_impedance_from_phase, loop_freeair_impedance_from_phase, 6u, 3u, FREEAIR_CAUTION_LIVE},
     {"freeair_impedance_from_power", "impedance", "Impedance from voltage, current and power.", "z = V / I, r = P / I^2, x = sqrt(z^2 - r^2), power factor = P / (V I). The meters do not tell an inductive from a capacitive reactance: x is not negative.", "definition", parameters_freeair_impedance_from_power, statuses_freeair_impedance_from_power, loop_freeair_impedance_from_power, 7u, 4u, FREEAIR_CAUTION_LIVE},
     {"freeair_supply_uncertainty_from_meter", "supply", "Standard uncertainty of a voltage reading from the meter's data sheet.", "u = (accuracy reading + counts resolution) / sqrt(3), limits of error as a rectangular distribution.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, 4.3.7", parameters_freeair_supply_uncertainty_from_meter, statuses_freeair_supply_uncertainty_from_meter, loop_freeair_supply_uncertainty_from_meter, 5u, 3u, 0},
@@ -10576,6 +10746,8 @@ const freeair__constant freeair__constants[] = {
     {"FREEAIR_COVERAGE_TRIANGULAR", "freeair_coverage_distribution", "Within limits, the middle more likely.", FREEAIR_COVERAGE_TRIANGULAR},
     {"FREEAIR_COVERAGE_ARCSINE", "freeair_coverage_distribution", "Within limits, the ends more likely: what swings, such as a regulated value.", FREEAIR_COVERAGE_ARCSINE},
     {"FREEAIR_COVERAGE_STUDENT", "freeair_coverage_distribution", "Student's t scaled by u, with degrees of freedom: the mean of few readings.", FREEAIR_COVERAGE_STUDENT},
+    {"FREEAIR_SATURATION_OVER_WATER", "freeair_saturation_over", "Liquid water, supercooled below 0.01 degC: the dew point.", FREEAIR_SATURATION_OVER_WATER},
+    {"FREEAIR_SATURATION_OVER_ICE", "freeair_saturation_over", "Ice below 0.01 degC, liquid water above: the frost point.", FREEAIR_SATURATION_OVER_ICE},
     {"FREEAIR_NAMEPLATE_CODE_A", "freeair_nameplate_code", "Below 3.15 kVA per hp.", FREEAIR_NAMEPLATE_CODE_A},
     {"FREEAIR_NAMEPLATE_CODE_B", "freeair_nameplate_code", "From 3.15 kVA per hp.", FREEAIR_NAMEPLATE_CODE_B},
     {"FREEAIR_NAMEPLATE_CODE_C", "freeair_nameplate_code", "From 3.55 kVA per hp.", FREEAIR_NAMEPLATE_CODE_C},
@@ -10842,6 +11014,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {31, 28, 30, 27, 32, 29, 118, 119, 121, 117, 116, 113, 122, 120, 123, 114, 115, 218, 216, 217, 215, 214, 213, 94, 87, 92, 95, 88, 90, 98, 100, 101, 99, 97, 93, 96, 89, 91, 149, 147, 150, 146, 148, 145, 162, 163, 157, 164, 159, 158, 161, 160, 155, 154, 156, 144, 138, 143, 139, 140, 142, 141, 194, 192, 193, 190, 191, 188, 195, 189, 19, 23, 22, 24, 26, 18, 20, 25, 21, 260, 263, 264, 259, 265, 262, 261, 271, 270, 242, 246, 245, 241, 248, 247, 249, 239, 240, 243, 244, 253, 254, 251, 250, 252, 295, 296, 292, 293, 294, 297, 290, 291, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 277, 279, 278, 202, 196, 201, 203, 198, 197, 200, 199, 268, 269, 127, 125, 124, 129, 130, 132, 131, 126, 128, 52, 53, 257, 258, 255, 256, 232, 238, 233, 230, 235, 234, 236, 231, 237, 229, 287, 285, 289, 286, 282, 280, 283, 281, 284, 288, 266, 267, 304, 303, 305, 306, 307, 79, 77, 76, 68, 74, 71, 78, 69, 72, 70, 67, 75, 73, 184, 182, 180, 179, 176, 177, 181, 185, 183, 178, 81, 82, 80, 84, 85, 86, 83, 133, 136, 137, 134, 135, 166, 168, 165, 167, 170, 171, 169, 175, 173, 172, 174, 275, 274, 272, 273, 104, 105, 109, 108, 107, 111, 102, 103, 106, 110, 112, 276, 206, 210, 211, 209, 207, 208, 204, 205, 212, 7, 9, 8, 11, 10, 13, 12, 14, 15, 187, 186, 151, 152, 153, 57, 55, 60, 54, 59, 58, 56, 62, 64, 63, 66, 65, 61, 299, 300, 298, 302, 301, 5, 3, 4, 2, 6, 0, 1, 17, 16, 226, 227, 228, 223, 224, 219, 222, 220, 221, 225};
+const uint16_t freeair__functions_by_name[] = {31, 28, 30, 27, 32, 29, 125, 126, 128, 124, 123, 120, 129, 127, 130, 121, 122, 225, 223, 224, 222, 221, 220, 101, 94, 99, 102, 95, 97, 105, 107, 108, 106, 104, 100, 103, 96, 98, 156, 154, 157, 153, 155, 152, 169, 170, 164, 171, 166, 165, 168, 167, 162, 161, 163, 151, 145, 150, 146, 147, 149, 148, 201, 199, 200, 197, 198, 195, 202, 196, 19, 23, 22, 24, 26, 18, 20, 25, 21, 267, 270, 271, 266, 272, 269, 268, 278, 277, 249, 253, 252, 248, 255, 254, 256, 246, 247, 250, 251, 260, 261, 258, 257, 259, 302, 303, 299, 300, 301, 304, 297, 298, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 284, 286, 285, 209, 203, 208, 210, 205, 204, 207, 206, 275, 276, 134, 132, 131, 136, 137, 139, 138, 133, 135, 59, 60, 264, 265, 262, 263, 239, 245, 240, 237, 242, 241, 243, 238, 244, 236, 294, 292, 296, 293, 289, 287, 290, 288, 291, 295, 273, 274, 311, 310, 312, 313, 314, 86, 84, 83, 75, 81, 78, 85, 76, 79, 77, 74, 82, 80, 191, 189, 187, 186, 183, 184, 188, 192, 190, 185, 88, 89, 87, 91, 92, 93, 90, 140, 143, 144, 141, 142, 173, 175, 172, 174, 177, 178, 176, 182, 180, 179, 181, 282, 281, 279, 280, 111, 112, 116, 115, 114, 118, 109, 110, 113, 117, 119, 283, 213, 217, 218, 216, 214, 215, 211, 212, 219, 7, 9, 8, 11, 10, 13, 12, 14, 15, 194, 193, 158, 159, 160, 58, 52, 56, 57, 54, 53, 55, 64, 62, 67, 61, 66, 65, 63, 69, 71, 70, 73, 72, 68, 306, 307, 305, 309, 308, 5, 3, 4, 2, 6, 0, 1, 17, 16, 233, 234, 235, 230, 231, 226, 229, 227, 228, 232};
 
-const uint16_t freeair__constants_by_name[] = {74, 75, 72, 73, 76, 77, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 93, 91, 92, 47, 44, 45, 48, 46, 296, 288, 289, 287, 293, 285, 286, 284, 297, 294, 291, 290, 292, 295, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 184, 275, 225, 276, 272, 188, 190, 191, 170, 189, 210, 199, 240, 178, 195, 185, 219, 196, 152, 224, 167, 179, 269, 250, 205, 168, 203, 246, 192, 274, 202, 209, 271, 238, 206, 160, 223, 161, 268, 176, 201, 247, 220, 153, 198, 183, 256, 159, 182, 158, 222, 194, 241, 155, 212, 164, 257, 254, 211, 235, 163, 180, 145, 148, 146, 147, 204, 234, 266, 267, 253, 197, 227, 226, 245, 228, 229, 172, 255, 157, 181, 156, 221, 243, 242, 175, 262, 258, 216, 151, 149, 177, 186, 187, 154, 162, 263, 193, 259, 232, 249, 248, 169, 270, 213, 165, 207, 264, 173, 231, 215, 218, 239, 265, 174, 217, 233, 260, 261, 208, 237, 236, 252, 251, 200, 166, 230, 244, 273, 214, 171, 150, 94, 107, 108, 100, 101, 102, 103, 104, 105, 106, 97, 98, 99, 95, 96, 130, 126, 128, 127, 117, 135, 116, 119, 121, 115, 112, 123, 122, 132, 114, 118, 120, 113, 111, 134, 131, 129, 124, 133, 125, 78, 79, 279, 282, 281, 280, 278, 283, 277, 110, 109, 310, 309, 49, 50, 51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 84, 87, 83, 80, 82, 85, 86, 81, 0, 305, 307, 306, 304, 308, 137, 138, 136, 141, 142, 144, 139, 140, 143, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 90, 89, 88, 298, 299, 301, 303, 302, 300, 41, 43, 42, 1, 3, 5, 2, 4};
+const uint16_t freeair__constants_by_name[] = {76, 77, 74, 75, 78, 79, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 95, 93, 94, 47, 44, 45, 48, 46, 298, 290, 291, 289, 295, 287, 288, 286, 299, 296, 293, 292, 294, 297, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 186, 277, 227, 278, 274, 190, 192, 193, 172, 191, 212, 201, 242, 180, 197, 187, 221, 198, 154, 226, 169, 181, 271, 252, 207, 170, 205, 248, 194, 276, 204, 211, 273, 240, 208, 162, 225, 163, 270, 178, 203, 249, 222, 155, 200, 185, 258, 161, 184, 160, 224, 196, 243, 157, 214, 166, 259, 256, 213, 237, 165, 182, 147, 150, 148, 149, 206, 236, 268, 269, 255, 199, 229, 228, 247, 230, 231, 174, 257, 159, 183, 158, 223, 245, 244, 177, 264, 260, 218, 153, 151, 179, 188, 189, 156, 164, 265, 195, 261, 234, 251, 250, 171, 272, 215, 167, 209, 266, 175, 233, 217, 220, 241, 267, 176, 219, 235, 262, 263, 210, 239, 238, 254, 253, 202, 168, 232, 246, 275, 216, 173, 152, 96, 109, 110, 102, 103, 104, 105, 106, 107, 108, 99, 100, 101, 97, 98, 132, 128, 130, 129, 119, 137, 118, 121, 123, 117, 114, 125, 124, 134, 116, 120, 122, 115, 113, 136, 133, 131, 126, 135, 127, 80, 81, 281, 284, 283, 282, 280, 285, 279, 112, 111, 312, 311, 51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 86, 89, 85, 82, 84, 87, 88, 83, 0, 307, 309, 308, 306, 310, 139, 140, 138, 143, 144, 146, 141, 142, 145, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 92, 91, 90, 50, 49, 300, 301, 303, 305, 304, 302, 41, 43, 42, 1, 3, 5, 2, 4};

@@ -70,6 +70,20 @@ void freeair__helmholtz_add(const freeair__term *terms, size_t n, const double *
   }
 }
 
+void freeair__helmholtz_virials(const freeair__term *terms, size_t n, const double *amplitude, double *first,
+                                double *second)
+{
+  double b = 0.0;
+  double c = 0.0;
+  for (size_t i = 0; i < n; i++) {
+    if (terms[i].d == 1) b += amplitude[i];
+    if (terms[i].d == 1 && terms[i].l == 1) c -= 2.0 * amplitude[i];
+    if (terms[i].d == 2) c += 2.0 * amplitude[i];
+  }
+  *first = b;
+  *second = c;
+}
+
 void freeair__helmholtz_vibration(double weight, double x, freeair__helmholtz *sum)
 {
   const double e = exp(-x);

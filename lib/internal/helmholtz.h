@@ -36,6 +36,10 @@ void freeair__helmholtz_density(const freeair__term *terms, size_t n, const doub
 void freeair__helmholtz_add(const freeair__term *terms, size_t n, const double *amplitude, double delta,
                             freeair__helmholtz *sum);
 
+/* The first two derivatives by delta of the terms at delta = 0: reduced virial coefficients. */
+void freeair__helmholtz_virials(const freeair__term *terms, size_t n, const double *amplitude, double *first,
+                                double *second);
+
 /* Adds weight ln(1 - exp(-x)), x proportional to tau: one vibration of an ideal gas. */
 void freeair__helmholtz_vibration(double weight, double x, freeair__helmholtz *sum);
 

@@ -68,6 +68,13 @@ int32_t freeair_dry_air_transport_viscosity(double p_pa, double t_k, double *vis
 int32_t freeair_dry_air_transport_conductivity(double p_pa, double t_k, double *conductivity_w_m_k);
 int32_t freeair_dry_air_transport_viscosity_from_density(double rho_kg_m3, double t_k, double *viscosity_pas);
 int32_t freeair_dry_air_transport_conductivity_from_density(double rho_kg_m3, double t_k, double *conductivity_w_m_k);
+int32_t freeair_saturation_pressure(double t_k, int32_t over, double *p_pa);
+int32_t freeair_saturation_temperature(double p_pa, int32_t over, double *t_k);
+int32_t freeair_saturation_pressure_water(double t_k, double *p_pa);
+int32_t freeair_saturation_temperature_water(double p_pa, double *t_k);
+int32_t freeair_saturation_pressure_ice(double t_k, double *p_pa);
+int32_t freeair_saturation_pressure_supercooled(double t_k, double *p_pa);
+int32_t freeair_saturation_latent_heat(double t_k, int32_t over, double *l_j_kg);
 int32_t freeair_impedance_from_phase(double voltage_v, double current_a, double phase_rad, double *r_ohm, double *x_ohm, double *z_ohm);
 int32_t freeair_impedance_from_power(double voltage_v, double current_a, double power_w, double *r_ohm, double *x_ohm, double *z_ohm, double *power_factor);
 int32_t freeair_supply_uncertainty_from_meter(double reading_v, double accuracy, double counts, double resolution_v, double *uncertainty_v);
@@ -434,6 +441,8 @@ _Static_assert(FREEAIR_COVERAGE_RECTANGULAR == 2, "FREEAIR_COVERAGE_RECTANGULAR"
 _Static_assert(FREEAIR_COVERAGE_TRIANGULAR == 3, "FREEAIR_COVERAGE_TRIANGULAR");
 _Static_assert(FREEAIR_COVERAGE_ARCSINE == 4, "FREEAIR_COVERAGE_ARCSINE");
 _Static_assert(FREEAIR_COVERAGE_STUDENT == 5, "FREEAIR_COVERAGE_STUDENT");
+_Static_assert(FREEAIR_SATURATION_OVER_WATER == 1, "FREEAIR_SATURATION_OVER_WATER");
+_Static_assert(FREEAIR_SATURATION_OVER_ICE == 2, "FREEAIR_SATURATION_OVER_ICE");
 _Static_assert(FREEAIR_NAMEPLATE_CODE_A == 65, "FREEAIR_NAMEPLATE_CODE_A");
 _Static_assert(FREEAIR_NAMEPLATE_CODE_B == 66, "FREEAIR_NAMEPLATE_CODE_B");
 _Static_assert(FREEAIR_NAMEPLATE_CODE_C == 67, "FREEAIR_NAMEPLATE_CODE_C");

@@ -57,6 +57,8 @@ COVERAGE_RECTANGULAR = 2
 COVERAGE_TRIANGULAR = 3
 COVERAGE_ARCSINE = 4
 COVERAGE_STUDENT = 5
+SATURATION_OVER_WATER = 1
+SATURATION_OVER_ICE = 2
 NAMEPLATE_CODE_A = 65
 NAMEPLATE_CODE_B = 66
 NAMEPLATE_CODE_C = 67
@@ -2172,6 +2174,157 @@ def dry_air_transport_conductivity_from_density(*, rho_kg_m3, t_k):
     Source: Lemmon, Jacobsen, Int. J. Thermophys. 25 (2004) 21, equations 4 to 11
     """
     return _runtime.call("freeair_dry_air_transport_conductivity_from_density")((rho_kg_m3, t_k,))
+
+
+def saturation_pressure(*, t_k, over):
+    """Saturation pressure of water.
+
+    Model: from 273.16 K IAPWS-IF97 equation 30; below it over ice the sublimation equation of IAPWS
+    R14-08, over supercooled water equation 10 of Murphy and Koop (2005). At 273.16 K the three
+    agree within 1e-7.
+
+    Arguments:
+        t_k: Temperature; over water at least 123 K. [K] Range [50;647.096].
+        over: What the vapour is in equilibrium with. One of SATURATION_OVER_* (enumeration
+            freeair_saturation_over).
+
+    Returns:
+        p_pa: Saturation pressure. [Pa]
+
+    Raises:
+        DomainError: an input is outside its range, or over is not one of its constants
+
+    Source: IAPWS R7-97(2012), equation 30; IAPWS R14-08(2011), equation 6; Murphy, Koop, Q. J. R.
+    Meteorol. Soc. 131 (2005) 1539, equation 10
+    """
+    return _runtime.call("freeair_saturation_pressure")((t_k, over,))
+
+
+def saturation_temperature(*, p_pa, over):
+    """Saturation temperature of water: dew or frost point of pure vapour at a pressure.
+
+    Model: freeair_saturation_pressure() solved for temperature: from the triple point IAPWS-IF97
+    equation 31, which is the exact inverse; below it Newton's method in 1/T, at most 30 steps, to
+    rounding.
+
+    Arguments:
+        p_pa: Pressure of the vapour. [Pa] Range (0;22.064e6].
+        over: What the vapour is in equilibrium with. One of SATURATION_OVER_* (enumeration
+            freeair_saturation_over).
+
+    Returns:
+        t_k: Saturation temperature. [K]
+
+    Raises:
+        DomainError: p_pa is outside its range, or over is not one of its constants
+        NoSolutionError: below 123 K over water, 50 K over ice
+
+    Source: IAPWS R7-97(2012), equation 31; IAPWS R14-08(2011), equation 6; Murphy, Koop, Q. J. R.
+    Meteorol. Soc. 131 (2005) 1539, equation 10
+    """
+    return _runtime.call("freeair_saturation_temperature")((p_pa, over,))
+
+
+def saturation_pressure_water(*, t_k):
+    """Saturation pressure over liquid water by IAPWS-IF97 alone.
+
+    Model: the quadratic form of region 4 solved for pressure.
+
+    Arguments:
+        t_k: Temperature. [K] Range [273.15;647.096].
+
+    Returns:
+        p_pa: Saturation pressure. [Pa]
+
+    Raises:
+        DomainError: t_k is outside its range
+
+    Source: IAPWS R7-97(2012), Industrial Formulation 1997 for Water and Steam, equation 30
+    """
+    return _runtime.call("freeair_saturation_pressure_water")((t_k,))
+
+
+def saturation_temperature_water(*, p_pa):
+    """Saturation temperature over liquid water by IAPWS-IF97 alone.
+
+    Model: the quadratic form of region 4 solved for temperature.
+
+    Arguments:
+        p_pa: Saturation pressure. [Pa] Range [611.213;22.064e6].
+
+    Returns:
+        t_k: Temperature. [K]
+
+    Raises:
+        DomainError: p_pa is outside its range
+
+    Source: IAPWS R7-97(2012), Industrial Formulation 1997 for Water and Steam, equation 31
+    """
+    return _runtime.call("freeair_saturation_temperature_water")((p_pa,))
+
+
+def saturation_pressure_ice(*, t_k):
+    """Sublimation pressure of ice.
+
+    Model: ln(p/611.657 Pa) = (1/theta) sum a theta^b, theta = T/273.16 K, three terms.
+
+    Arguments:
+        t_k: Temperature. [K] Range [50;273.16].
+
+    Returns:
+        p_pa: Sublimation pressure. [Pa]
+
+    Raises:
+        DomainError: t_k is outside its range
+
+    Source: IAPWS R14-08(2011), Pressure along the Melting and Sublimation Curves of Ordinary Water
+    Substance, equation 6
+    """
+    return _runtime.call("freeair_saturation_pressure_ice")((t_k,))
+
+
+def saturation_pressure_supercooled(*, t_k):
+    """Saturation pressure over supercooled water.
+
+    Model: equation 10 of Murphy and Koop (2005), 123 K to 332 K; below 235 K water does not stay
+    liquid for long.
+
+    Arguments:
+        t_k: Temperature. [K] Range [123;332].
+
+    Returns:
+        p_pa: Saturation pressure. [Pa]
+
+    Raises:
+        DomainError: t_k is outside its range
+
+    Source: Murphy, Koop, Review of the vapour pressures of ice and supercooled water for
+    atmospheric applications, Q. J. R. Meteorol. Soc. 131 (2005) 1539, equation 10
+    """
+    return _runtime.call("freeair_saturation_pressure_supercooled")((t_k,))
+
+
+def saturation_latent_heat(*, t_k, over):
+    """Latent heat of water at saturation: of vaporisation, or of sublimation over ice.
+
+    Model: enthalpy of the vapour less that of the liquid by IAPWS-95, or less that of ice by IAPWS
+    R10-06, both at the saturation pressure.
+
+    Arguments:
+        t_k: Temperature. [K] Range [238.15;573.15].
+        over: What the vapour comes from. One of SATURATION_OVER_* (enumeration
+            freeair_saturation_over).
+
+    Returns:
+        l_j_kg: Latent heat. [J/kg]
+
+    Raises:
+        DomainError: t_k is outside its range, or over is not one of its constants
+
+    Source: IAPWS R6-95(2018), Thermodynamic Properties of Ordinary Water Substance for General and
+    Scientific Use; IAPWS R10-06(2009), Equation of State 2006 for H2O Ice Ih
+    """
+    return _runtime.call("freeair_saturation_latent_heat")((t_k, over,))
 
 
 ImpedanceFromPhaseResult = _collections.namedtuple(
@@ -9628,6 +9781,8 @@ __all__ = [
     "SAFETY_HIGH",
     "SAFETY_LOWER",
     "SAFETY_UNKNOWN",
+    "SATURATION_OVER_ICE",
+    "SATURATION_OVER_WATER",
     "SupplyStartingVoltageResult",
     "SupplyVoltageAtLoadResult",
     "SupplyVoltageVerdictResult",
@@ -9941,6 +10096,13 @@ __all__ = [
     "safety_burn_threshold",
     "safety_cleaning_pressure",
     "safety_stored_energy_hazard",
+    "saturation_latent_heat",
+    "saturation_pressure",
+    "saturation_pressure_ice",
+    "saturation_pressure_supercooled",
+    "saturation_pressure_water",
+    "saturation_temperature",
+    "saturation_temperature_water",
     "status_name",
     "status_text",
     "supply_combined_deviation",
