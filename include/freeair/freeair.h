@@ -66,6 +66,11 @@
 #include <freeair/cycle.h>
 #include <freeair/prediction.h>
 #include <freeair/rating.h>
+#include <freeair/pumpup.h>
+#include <freeair/expectation.h>
+#include <freeair/pumpup_curve.h>
+#include <freeair/pressure_log.h>
+#include <freeair/duty.h>
 #include <freeair/evidence.h>
 #include <freeair/evidence_readings.h>
 #include <freeair/likelihood.h>

@@ -17,6 +17,14 @@ static const freeair_structure structure_freeair_machine_site;
 static const freeair_structure structure_freeair_cycle_result;
 static const freeair_structure structure_freeair_prediction_run;
 static const freeair_structure structure_freeair_prediction_result;
+static const freeair_structure structure_freeair_pumpup_test;
+static const freeair_structure structure_freeair_pumpup_result;
+static const freeair_structure structure_freeair_expectation_machine;
+static const freeair_structure structure_freeair_expectation_result;
+static const freeair_structure structure_freeair_pumpup_curve_shape;
+static const freeair_structure structure_freeair_pressure_log_options;
+static const freeair_structure structure_freeair_pressure_log_phase;
+static const freeair_structure structure_freeair_duty_summary;
 static const freeair_structure structure_freeair_evidence_readings;
 static const freeair_structure structure_freeair_diagnosis_subject;
 static const freeair_structure structure_freeair_diagnosis_finding;
@@ -353,6 +361,251 @@ static const freeair_prediction_result initial_freeair_prediction_result = FREEA
 
 static const freeair_structure structure_freeair_prediction_result = {
     "freeair_prediction_result", fields_freeair_prediction_result, &initial_freeair_prediction_result, sizeof(freeair_prediction_result), 104u, 15u};
+
+static const freeair_parameter fields_freeair_pumpup_test[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"v_receiver_m3", "Volume of the receiver.", "m3", "(0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 8u, sizeof(double), -1, -1},
+    {"v_piping_m3", "Volume of piping open to it.", "m3", "[0;1e4]", "0", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 16u, sizeof(double), -1, -1},
+    {"v_water_m3", "Volume that water takes of it.", "m3", "[0;1e4]", "0", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 24u, sizeof(double), -1, -1},
+    {"v_uncertainty_m3", "Uncertainty of the gas volume.", "m3", "[0;1e4]", "3 % of it", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 32u, sizeof(double), -1, -1},
+    {"p_ambient_pa", "Barometric pressure.", "Pa", "[2e4;2e5]", "", "", NULL, 20000.0, 200000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 40u, sizeof(double), -1, -1},
+    {"p_ambient_uncertainty_pa", "Its uncertainty.", "Pa", "[0;5e3]", "300", "", NULL, 0.0, 5000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 48u, sizeof(double), -1, -1},
+    {"t_ambient_k", "Temperature of the air drawn in and about the receiver.", "K", "[223.15;350]", "", "", NULL, 223.15, 350.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 56u, sizeof(double), -1, -1},
+    {"t_ambient_uncertainty_k", "Its uncertainty.", "K", "[0;30]", "1", "", NULL, 0.0, 30.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 64u, sizeof(double), -1, -1},
+    {"p_start_pa", "Pressure at the start.", "Pa", "[1e3;1e8]", "from the table", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 72u, sizeof(double), -1, -1},
+    {"p_end_pa", "Pressure at the end, higher.", "Pa", "[1e3;1e8]", "from the table", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 80u, sizeof(double), -1, -1},
+    {"duration_s", "Time from start to end.", "s", "[0.01;1e7]", "from the table", "", NULL, 0.01, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 88u, sizeof(double), -1, -1},
+    {"duration_uncertainty_s", "Its uncertainty.", "s", "[0;1e6]", "1; for a table 0.1 % of it", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 96u, sizeof(double), -1, -1},
+    {"reading_uncertainty_pa", "Random uncertainty of one pressure reading.", "Pa", "[0;1e7]", "0.5 % of the gauge pressure at the end; with eight readings or more their scatter", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 104u, sizeof(double), -1, -1},
+    {"gauge_scale_uncertainty", "Relative uncertainty of the scale of the gauge.", "1", "[0;0.3]", "0.01", "", NULL, 0.0, 0.3, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 112u, sizeof(double), -1, -1},
+    {"t_start_k", "Gas temperature at the start.", "K", "[150;600]", "from start", "", NULL, 150.0, 600.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 120u, sizeof(double), -1, -1},
+    {"t_end_k", "Gas temperature at the end.", "K", "[150;600]", "from the lumped model", "", NULL, 150.0, 600.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 128u, sizeof(double), -1, -1},
+    {"t_gas_uncertainty_k", "Uncertainty of each of these two where given.", "K", "[0;50]", "1", "", NULL, 0.0, 50.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 136u, sizeof(double), -1, -1},
+    {"t_wall_start_k", "Wall temperature at the start.", "K", "[150;600]", "from start", "", NULL, 150.0, 600.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 144u, sizeof(double), -1, -1},
+    {"p_before_pa", "Pressure before drawing down.", "Pa", "[1e3;1e8]", "the pressure at the end", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 152u, sizeof(double), -1, -1},
+    {"draw_s", "How long the drawing down took.", "s", "[0.1;1e6]", "60", "", NULL, 0.1, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 160u, sizeof(double), -1, -1},
+    {"rest_s", "Rest between loads, required for CYCLING.", "s", "[0.1;1e7]", "not cycling", "", NULL, 0.1, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 168u, sizeof(double), -1, -1},
+    {"t_in_k", "Temperature of the air that enters.", "K", "[200;700]", "60 K above ambient", "", NULL, 200.0, 700.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 176u, sizeof(double), -1, -1},
+    {"t_in_uncertainty_k", "Its uncertainty.", "K", "[0;100]", "23: anything within 40 K", "", NULL, 0.0, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 184u, sizeof(double), -1, -1},
+    {"ua_gas_w_k", "Heat transfer gas to wall at ambient pressure.", "W/K", "[0;1e6]", "29 W/(m2 K) times the 2/3 power of the receiver's volume", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 192u, sizeof(double), -1, -1},
+    {"ua_wall_w_k", "Heat transfer wall to surroundings.", "W/K", "[0;1e6]", "58 W/(m2 K) times the 2/3 power of the receiver's volume", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 200u, sizeof(double), -1, -1},
+    {"c_wall_j_k", "Heat capacity of the wall.", "J/K", "[1;1e9]", "0.1 J/(K m3 Pa) times the receiver's volume and the pressure at the end", "", NULL, 1.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 208u, sizeof(double), -1, -1},
+    {"thermal_uncertainty", "Uncertainty of the logarithm of these three.", "1", "[0;1.5]", "0.4: anything within a factor of two", "", NULL, 0.0, 1.5, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 216u, sizeof(double), -1, -1},
+    {"fall", "Share of the inflow lost from ambient pressure to end.", "1", "[0;1]", "0.2", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 224u, sizeof(double), -1, -1},
+    {"fall_uncertainty", "Its uncertainty.", "1", "[0.001;1]", "0.2", "", NULL, 0.001, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 232u, sizeof(double), -1, -1},
+    {"humidity", "Relative humidity of the air drawn in.", "1", "[0;1]", "0, dry", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 240u, sizeof(double), -1, -1},
+    {"humidity_uncertainty", "Its uncertainty.", "1", "[0;0.5]", "0.05 where it is given, else 0", "", NULL, 0.0, 0.5, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 248u, sizeof(double), -1, -1},
+    {"p_reference_pa", "Pressure of the reference state.", "Pa", "[1e4;1e7]", "of reference", "", NULL, 10000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 256u, sizeof(double), -1, -1},
+    {"t_reference_k", "Temperature of it.", "K", "[223.15;473.15]", "of reference", "", NULL, 223.15, 473.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 264u, sizeof(double), -1, -1},
+    {"humidity_reference", "Relative humidity of it.", "1", "[0;1]", "of reference, else 0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 272u, sizeof(double), -1, -1},
+    {"start", "State before the run.", "1", "", "", "freeair_pumpup_start", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 280u, sizeof(int32_t), -1, -1},
+    {"reference", "Reference state; 0 for none or another.", "1", "", "", "freeair_reference_state", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 284u, sizeof(int32_t), -1, -1},
+};
+
+static const freeair_pumpup_test initial_freeair_pumpup_test = FREEAIR_PUMPUP_TEST_INIT;
+
+static const freeair_structure structure_freeair_pumpup_test = {
+    "freeair_pumpup_test", fields_freeair_pumpup_test, &initial_freeair_pumpup_test, sizeof(freeair_pumpup_test), 288u, 38u};
+
+static const freeair_parameter fields_freeair_pumpup_result[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"mass_kg", "Mass of dry air gained.", "kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 8u, sizeof(double), -1, -1},
+    {"mass_flow_kg_s", "Net mass flow of dry air, mean of the run.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 16u, sizeof(double), -1, -1},
+    {"mass_flow_uncertainty_kg_s", "Its standard uncertainty.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 24u, sizeof(double), -1, -1},
+    {"delivery_m3_s", "Free air delivery: this flow as drawn in from the surroundings.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 32u, sizeof(double), -1, -1},
+    {"delivery_uncertainty_m3_s", "Its standard uncertainty.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 40u, sizeof(double), -1, -1},
+    {"reference_m3_s", "The same flow at the reference state; NaN when no reference is given.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 48u, sizeof(double), -1, -1},
+    {"reference_uncertainty_m3_s", "Its standard uncertainty.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 56u, sizeof(double), -1, -1},
+    {"plain_m3_s", "What the plain rule V (p2 - p1) / (p_a t) says.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 64u, sizeof(double), -1, -1},
+    {"bias", "plain_m3_s / delivery_m3_s - 1.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 72u, sizeof(double), -1, -1},
+    {"bias_uncertainty", "Its standard uncertainty.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 80u, sizeof(double), -1, -1},
+    {"p_start_pa", "Pressure at the start, smoothed when there are more than two readings.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 88u, sizeof(double), -1, -1},
+    {"p_end_pa", "Pressure at the end, likewise.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 96u, sizeof(double), -1, -1},
+    {"duration_s", "Time from start to end.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 104u, sizeof(double), -1, -1},
+    {"t_start_k", "Gas temperature at the start, as measured or estimated.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 112u, sizeof(double), -1, -1},
+    {"t_end_k", "Gas temperature at the end, likewise.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 120u, sizeof(double), -1, -1},
+    {"t_end_uncertainty_k", "Standard uncertainty of that.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 128u, sizeof(double), -1, -1},
+    {"t_wall_start_k", "Wall temperature at the start.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 136u, sizeof(double), -1, -1},
+    {"t_wall_end_k", "Wall temperature at the end; NaN when no temperature had to be estimated.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 144u, sizeof(double), -1, -1},
+    {"fall", "Share of the inflow lost from ambient pressure to the end, as found.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 152u, sizeof(double), -1, -1},
+    {"fall_uncertainty", "Its standard uncertainty; that of the test when the readings add nothing.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 160u, sizeof(double), -1, -1},
+    {"scatter_pa", "Standard deviation of one pressure reading, as used.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 168u, sizeof(double), -1, -1},
+    {"from_volume_m3_s", "Contribution of the volume.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 176u, sizeof(double), -1, -1},
+    {"from_readings_m3_s", "Of the single pressure readings.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 184u, sizeof(double), -1, -1},
+    {"from_scale_m3_s", "Of the scale of the gauge.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 192u, sizeof(double), -1, -1},
+    {"from_time_m3_s", "Of the time.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 200u, sizeof(double), -1, -1},
+    {"from_barometer_m3_s", "Of the barometric pressure.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 208u, sizeof(double), -1, -1},
+    {"from_ambient_m3_s", "Of the ambient temperature.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 216u, sizeof(double), -1, -1},
+    {"from_humidity_m3_s", "Of the humidity.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 224u, sizeof(double), -1, -1},
+    {"from_start_m3_s", "Of the temperatures at the start.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 232u, sizeof(double), -1, -1},
+    {"from_end_m3_s", "Of a measured temperature at the end.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 240u, sizeof(double), -1, -1},
+    {"from_inlet_m3_s", "Of the temperature of the air that enters.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 248u, sizeof(double), -1, -1},
+    {"from_exchange_m3_s", "Of the heat exchange and the heat capacity of the wall.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 256u, sizeof(double), -1, -1},
+    {"from_course_m3_s", "Of the course of the inflow during the run.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 264u, sizeof(double), -1, -1},
+};
+
+static const freeair_pumpup_result initial_freeair_pumpup_result = FREEAIR_PUMPUP_RESULT_INIT;
+
+static const freeair_structure structure_freeair_pumpup_result = {
+    "freeair_pumpup_result", fields_freeair_pumpup_result, &initial_freeair_pumpup_result, sizeof(freeair_pumpup_result), 272u, 35u};
+
+static const freeair_parameter fields_freeair_expectation_machine[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"rated_m3_s", "Rated free air delivery, as drawn in.", "m3/s", "(0;1000]", "from geometry", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 8u, sizeof(double), -1, -1},
+    {"rated_pa", "Receiver pressure of the rating.", "Pa", "[1e3;1e8]", "that of the end", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 16u, sizeof(double), -1, -1},
+    {"rated_ambient_pa", "Barometric pressure of the rating.", "Pa", "[2e4;2e5]", "1e5", "", NULL, 20000.0, 200000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 24u, sizeof(double), -1, -1},
+    {"rated_uncertainty", "Of the rating.", "1", "[0;0.3]", "0.03, as for a tolerance of 5 %", "", NULL, 0.0, 0.3, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 32u, sizeof(double), -1, -1},
+    {"swept_m3", "Swept volume of a revolution, first stage.", "m3", "(0;10]", "unknown", "", NULL, 0.0, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 40u, sizeof(double), -1, -1},
+    {"speed_rev_s", "Speed.", "rev/s", "(0;200]", "unknown", "", NULL, 0.0, 200.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 48u, sizeof(double), -1, -1},
+    {"induction", "Share of what re-expansion leaves room for that is delivered: heating, valves, leakage.", "1", "(0;1]", "0.85", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 56u, sizeof(double), -1, -1},
+    {"induction_uncertainty", "Of that.", "1", "[0;0.3]", "0.06", "", NULL, 0.0, 0.3, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 64u, sizeof(double), -1, -1},
+    {"speed_ratio", "Speed found over the speed of the rating.", "1", "(0;3]", "1", "", NULL, 0.0, 3.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 72u, sizeof(double), -1, -1},
+    {"speed_ratio_uncertainty", "Of that.", "1", "[0;0.3]", "0.01", "", NULL, 0.0, 0.3, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 80u, sizeof(double), -1, -1},
+    {"clearance", "Clearance over swept volume, first stage.", "1", "[0;0.5]", "0.05", "", NULL, 0.0, 0.5, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 88u, sizeof(double), -1, -1},
+    {"clearance_uncertainty", "Standard uncertainty of it.", "1", "[0;0.2]", "0.015", "", NULL, 0.0, 0.2, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 96u, sizeof(double), -1, -1},
+    {"n_expansion", "Exponent of re-expansion.", "1", "[1;2]", "1.25", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 104u, sizeof(double), -1, -1},
+    {"stages", "Stages.", "1", "[1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 112u, sizeof(int32_t), -1, -1},
+    {"reserved", "0.", "1", "[0;0]", "", "", NULL, 0.0, 0.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 116u, sizeof(int32_t), -1, -1},
+};
+
+static const freeair_expectation_machine initial_freeair_expectation_machine = FREEAIR_EXPECTATION_MACHINE_INIT;
+
+static const freeair_structure structure_freeair_expectation_machine = {
+    "freeair_expectation_machine", fields_freeair_expectation_machine, &initial_freeair_expectation_machine, sizeof(freeair_expectation_machine), 120u, 17u};
+
+static const freeair_parameter fields_freeair_expectation_result[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"time_s", "Time.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 8u, sizeof(double), -1, -1},
+    {"time_uncertainty_s", "Its standard uncertainty.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 16u, sizeof(double), -1, -1},
+    {"time_from_machine_s", "What the machine contributes to that: rating or geometry, speed, clearance.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 24u, sizeof(double), -1, -1},
+    {"time_from_receiver_s", "What the receiver contributes: volume, heat exchange, state before the run.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 32u, sizeof(double), -1, -1},
+    {"time_from_readings_s", "What gauge, barometer and thermometer contribute.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 40u, sizeof(double), -1, -1},
+    {"delivery_m3_s", "Mean free air delivery.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 48u, sizeof(double), -1, -1},
+    {"delivery_uncertainty_m3_s", "Its standard uncertainty.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 56u, sizeof(double), -1, -1},
+    {"start_delivery_m3_s", "Free air delivery at p_start_pa.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 64u, sizeof(double), -1, -1},
+    {"end_delivery_m3_s", "Free air delivery at p_end_pa.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 72u, sizeof(double), -1, -1},
+    {"t_end_k", "Gas temperature at the end.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 80u, sizeof(double), -1, -1},
+};
+
+static const freeair_expectation_result initial_freeair_expectation_result = FREEAIR_EXPECTATION_RESULT_INIT;
+
+static const freeair_structure structure_freeair_expectation_result = {
+    "freeair_expectation_result", fields_freeair_expectation_result, &initial_freeair_expectation_result, sizeof(freeair_expectation_result), 88u, 12u};
+
+static const freeair_parameter fields_freeair_pumpup_curve_shape[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"slope_pa_s", "Median slope of the whole curve.", "Pa/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 8u, sizeof(double), -1, -1},
+    {"early_slope_pa_s", "Slope of the first third of the readings.", "Pa/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 16u, sizeof(double), -1, -1},
+    {"early_slope_uncertainty_pa_s", "Its standard uncertainty.", "Pa/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 24u, sizeof(double), -1, -1},
+    {"late_slope_pa_s", "Slope of the last third.", "Pa/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 32u, sizeof(double), -1, -1},
+    {"late_slope_uncertainty_pa_s", "Its standard uncertainty.", "Pa/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 40u, sizeof(double), -1, -1},
+    {"slope_ratio", "Early slope over late slope; NaN when the late slope is not positive.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 48u, sizeof(double), -1, -1},
+    {"slope_ratio_uncertainty", "Its standard uncertainty.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 56u, sizeof(double), -1, -1},
+    {"curvature", "Early less late slope over that of the whole: 0 straight, positive when it flattens.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 64u, sizeof(double), -1, -1},
+    {"curvature_uncertainty", "Its standard uncertainty.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 72u, sizeof(double), -1, -1},
+    {"approach_1_s", "Rate b at which it approaches its level; negative when it steepens.", "1/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 80u, sizeof(double), -1, -1},
+    {"approach_uncertainty_1_s", "Its standard uncertainty.", "1/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 88u, sizeof(double), -1, -1},
+    {"level_off_pa", "Pressure at which it would level off; NaN when none is in sight.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 96u, sizeof(double), -1, -1},
+    {"level_off_uncertainty_pa", "Its standard uncertainty.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 104u, sizeof(double), -1, -1},
+    {"level_off_least_pa", "At 95 % confidence it levels off no lower; NaN when it may never bend.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 112u, sizeof(double), -1, -1},
+    {"scatter_pa", "Standard deviation of one reading about the fit, as used.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 120u, sizeof(double), -1, -1},
+    {"level_in_sight", "1 when the curve bends by more than twice the uncertainty of that.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 128u, sizeof(int32_t), -1, -1},
+    {"reserved", "0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 132u, sizeof(int32_t), -1, -1},
+};
+
+static const freeair_pumpup_curve_shape initial_freeair_pumpup_curve_shape = FREEAIR_PUMPUP_CURVE_SHAPE_INIT;
+
+static const freeair_structure structure_freeair_pumpup_curve_shape = {
+    "freeair_pumpup_curve_shape", fields_freeair_pumpup_curve_shape, &initial_freeair_pumpup_curve_shape, sizeof(freeair_pumpup_curve_shape), 136u, 19u};
+
+static const freeair_parameter fields_freeair_pressure_log_options[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"gap_s", "A longer step is a gap.", "s", "(0;1e7]", "5 median steps", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 8u, sizeof(double), -1, -1},
+    {"frozen_s", "Shorter standstill is not called frozen.", "s", "(0;1e7]", "6 median steps, 60 s at least", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 16u, sizeof(double), -1, -1},
+    {"band_pa", "Least swing that a pressure switch makes.", "Pa", "(0;1e8]", "3 % of the highest pressure, or 30 % of cut_out_pa - cut_in_pa when given; at least 8 times the noise or a quarter of the range of the log, whichever is less", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 24u, sizeof(double), -1, -1},
+    {"settle_s", "Time after cut-out in which the gas cools.", "s", "[0;1e6]", "300", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 32u, sizeof(double), -1, -1},
+    {"noise_pa", "Standard deviation of the noise of one reading.", "Pa", "[0;1e7]", "from the log", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 40u, sizeof(double), -1, -1},
+    {"cut_in_pa", "Pressure, absolute, where it is set to load.", "Pa", "[1e3;1e8]", "from the log", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 48u, sizeof(double), -1, -1},
+    {"cut_out_pa", "The same to unload.", "Pa", "[1e3;1e8]", "from the log", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 56u, sizeof(double), -1, -1},
+};
+
+static const freeair_pressure_log_options initial_freeair_pressure_log_options = FREEAIR_PRESSURE_LOG_OPTIONS_INIT;
+
+static const freeair_structure structure_freeair_pressure_log_options = {
+    "freeair_pressure_log_options", fields_freeair_pressure_log_options, &initial_freeair_pressure_log_options, sizeof(freeair_pressure_log_options), 64u, 9u};
+
+static const freeair_parameter fields_freeair_pressure_log_phase[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"start_s", "Start, on the clock of the log.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 8u, sizeof(double), -1, -1},
+    {"end_s", "End.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 16u, sizeof(double), -1, -1},
+    {"start_uncertainty_s", "Standard uncertainty of the start.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 24u, sizeof(double), -1, -1},
+    {"end_uncertainty_s", "Standard uncertainty of the end.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 32u, sizeof(double), -1, -1},
+    {"p_start_pa", "Pressure at the start.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 40u, sizeof(double), -1, -1},
+    {"p_end_pa", "Pressure at the end.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 48u, sizeof(double), -1, -1},
+    {"slope_pa_s", "Median slope of the whole phase.", "Pa/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 56u, sizeof(double), -1, -1},
+    {"slope_uncertainty_pa_s", "Its standard uncertainty.", "Pa/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 64u, sizeof(double), -1, -1},
+    {"early_slope_pa_s", "Slope of the first half.", "Pa/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 72u, sizeof(double), -1, -1},
+    {"late_slope_pa_s", "Slope of the second half; of an idle phase, once the gas has settled.", "Pa/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 80u, sizeof(double), -1, -1},
+    {"late_slope_uncertainty_pa_s", "Its standard uncertainty.", "Pa/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 88u, sizeof(double), -1, -1},
+    {"kind", "What the machine does.", "1", "", "", "freeair_pressure_log_kind", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 96u, sizeof(int32_t), -1, -1},
+    {"start_seen", "1 when it began in the log, 0 at an edge, gap or standstill.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 100u, sizeof(int32_t), -1, -1},
+    {"end_seen", "1 when it ended in the log.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 104u, sizeof(int32_t), -1, -1},
+    {"settled", "1 when late_slope_pa_s is free of the cooling after cut-out.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 108u, sizeof(int32_t), -1, -1},
+    {"first", "Index of the first reading.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 112u, sizeof(uint32_t), -1, -1},
+    {"count", "Readings from the first to the last, those left out included.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 116u, sizeof(uint32_t), -1, -1},
+    {"left_out", "Readings among these that were left out.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 120u, sizeof(uint32_t), -1, -1},
+    {"reserved", "0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 124u, sizeof(uint32_t), -1, -1},
+};
+
+static const freeair_pressure_log_phase initial_freeair_pressure_log_phase = FREEAIR_PRESSURE_LOG_PHASE_INIT;
+
+static const freeair_structure structure_freeair_pressure_log_phase = {
+    "freeair_pressure_log_phase", fields_freeair_pressure_log_phase, &initial_freeair_pressure_log_phase, sizeof(freeair_pressure_log_phase), 128u, 21u};
+
+static const freeair_parameter fields_freeair_duty_summary[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"observed_s", "Time with readings.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 8u, sizeof(double), -1, -1},
+    {"loaded_s", "Time loaded.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 16u, sizeof(double), -1, -1},
+    {"unloaded_s", "Time run on unloaded.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 24u, sizeof(double), -1, -1},
+    {"stopped_s", "Time stopped.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 32u, sizeof(double), -1, -1},
+    {"idle_s", "Time not loaded, running on or stopped.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 40u, sizeof(double), -1, -1},
+    {"unknown_s", "Time of which the pressure does not tell.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 48u, sizeof(double), -1, -1},
+    {"missing_s", "Time in gaps and standstills.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 56u, sizeof(double), -1, -1},
+    {"duty", "Loaded share of the time that is told.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 64u, sizeof(double), -1, -1},
+    {"duty_uncertainty", "Of duty.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 72u, sizeof(double), -1, -1},
+    {"cycle_s", "Mean time from one cut-in to the next.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 80u, sizeof(double), -1, -1},
+    {"cycle_uncertainty_s", "Of cycle_s.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 88u, sizeof(double), -1, -1},
+    {"cut_in_pa", "Median pressure at which it cuts in.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 96u, sizeof(double), -1, -1},
+    {"cut_in_uncertainty_pa", "Of cut_in_pa.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 104u, sizeof(double), -1, -1},
+    {"cut_out_pa", "Median pressure at which it cuts out.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 112u, sizeof(double), -1, -1},
+    {"cut_out_uncertainty_pa", "Of cut_out_pa.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 120u, sizeof(double), -1, -1},
+    {"load_slope_pa_s", "Median slope while loaded.", "Pa/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 128u, sizeof(double), -1, -1},
+    {"load_slope_uncertainty_pa_s", "Of load_slope_pa_s.", "Pa/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 136u, sizeof(double), -1, -1},
+    {"idle_slope_pa_s", "Median slope while idle, once the gas has settled.", "Pa/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 144u, sizeof(double), -1, -1},
+    {"idle_slope_uncertainty_pa_s", "Of idle_slope_pa_s.", "Pa/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 152u, sizeof(double), -1, -1},
+    {"cooling_pa", "Median fall after cut-out that is not lost air but cooling gas.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 160u, sizeof(double), -1, -1},
+    {"draw_share", "Share of the capacity that leaks or is drawn.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 168u, sizeof(double), -1, -1},
+    {"draw_share_uncertainty", "Of draw_share.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 176u, sizeof(double), -1, -1},
+    {"slope_share", "The same from the slopes alone, to compare.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 184u, sizeof(double), -1, -1},
+    {"slope_share_uncertainty", "Of slope_share.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 192u, sizeof(double), -1, -1},
+    {"n_loads", "Loaded phases.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 200u, sizeof(int32_t), -1, -1},
+    {"n_cycles", "Complete cycles.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 204u, sizeof(int32_t), -1, -1},
+    {"findings", "Bits of freeair_duty_finding.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 208u, sizeof(uint32_t), -1, -1},
+    {"left_out", "Readings that were left out.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 212u, sizeof(uint32_t), -1, -1},
+};
+
+static const freeair_duty_summary initial_freeair_duty_summary = FREEAIR_DUTY_SUMMARY_INIT;
+
+static const freeair_structure structure_freeair_duty_summary = {
+    "freeair_duty_summary", fields_freeair_duty_summary, &initial_freeair_duty_summary, sizeof(freeair_duty_summary), 216u, 30u};
 
 static const freeair_parameter fields_freeair_evidence_readings[] = {
     {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
@@ -9232,6 +9485,356 @@ static const freeair_parameter parameters_freeair_rating_complete[] = {
 
 static const int32_t statuses_freeair_rating_complete[] = {FREEAIR_OK, FREEAIR_WARN_INCONSISTENT, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_CONVERGENCE, FREEAIR_ERR_NO_SOLUTION};
 
+static void loop_freeair_pumpup_analyse(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pumpup_analyse((const freeair_pumpup_test *)(void *)a0, (freeair_pumpup_result *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pumpup_analyse[] = {
+    {"test", "Receiver, site, readings; p_start_pa, p_end_pa and duration_s are required.", "", "", "", "", &structure_freeair_pumpup_test, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_pumpup_test), -1, -1},
+    {"result", "What the test says.", "", "", "", "", &structure_freeair_pumpup_result, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_pumpup_result), -1, -1},
+};
+
+static const int32_t statuses_freeair_pumpup_analyse[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION, FREEAIR_ERR_NO_CONVERGENCE};
+
+static void loop_freeair_pumpup_analyse_table(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pumpup_analyse_table((const freeair_pumpup_test *)(void *)a0, (const double *)(void *)a1, (const double *)(void *)a2, *(size_t *)(void *)a3, (freeair_pumpup_result *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pumpup_analyse_table[] = {
+    {"test", "Receiver and site.", "", "", "", "", &structure_freeair_pumpup_test, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_pumpup_test), -1, -1},
+    {"t_s", "Times, increasing.", "s", "[-1e12;1e12]", "", "", NULL, -1000000000000.0, 1000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 3, -1},
+    {"p_pa", "Pressures, absolute.", "Pa", "[1e3;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 3, -1},
+    {"n", "Rows, at least 2.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"result", "What the test says, from the first row to the last.", "", "", "", "", &structure_freeair_pumpup_result, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_pumpup_result), -1, -1},
+};
+
+static const int32_t statuses_freeair_pumpup_analyse_table[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA, FREEAIR_ERR_NO_SOLUTION, FREEAIR_ERR_NO_CONVERGENCE};
+
+static void loop_freeair_expectation_of_run(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_expectation_of_run((const freeair_pumpup_test *)(void *)a0, (const freeair_expectation_machine *)(void *)a1, (freeair_expectation_result *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_expectation_of_run[] = {
+    {"test", "Receiver, site, start and end of the run; duration_s matters for CYCLING alone, measured gas temperatures at the end are not used.", "", "", "", "", &structure_freeair_pumpup_test, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_pumpup_test), -1, -1},
+    {"machine", "The machine.", "", "", "", "", &structure_freeair_expectation_machine, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_expectation_machine), -1, -1},
+    {"result", "What to expect.", "", "", "", "", &structure_freeair_expectation_result, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_expectation_result), -1, -1},
+};
+
+static const int32_t statuses_freeair_expectation_of_run[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION, FREEAIR_ERR_NO_CONVERGENCE};
+
+static void loop_freeair_expectation_times(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_expectation_times((const freeair_pumpup_test *)(void *)a0, (const freeair_expectation_machine *)(void *)a1, (const double *)(void *)a2, *(size_t *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_expectation_times[] = {
+    {"test", "Receiver, site, start of the run; the last pressure takes the place of p_end_pa.", "", "", "", "", &structure_freeair_pumpup_test, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_pumpup_test), -1, -1},
+    {"machine", "The machine.", "", "", "", "", &structure_freeair_expectation_machine, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_expectation_machine), -1, -1},
+    {"p_pa", "Pressures, absolute, increasing, the first above p_start_pa.", "Pa", "[1e3;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 3, -1},
+    {"n", "Pressures, at least 1.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"t_s", "Time of each.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 3, -1},
+    {"t_uncertainty_s", "Its standard uncertainty.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 3, -1},
+};
+
+static const int32_t statuses_freeair_expectation_times[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA, FREEAIR_ERR_NO_SOLUTION, FREEAIR_ERR_NO_CONVERGENCE};
+
+static void loop_freeair_expectation_compare(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_expectation_compare(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7, (int32_t *)(void *)a8);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+  }
+}
+
+static const freeair_parameter parameters_freeair_expectation_compare[] = {
+    {"found_m3_s", "Delivery found.", "m3/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"found_uncertainty_m3_s", "Its standard uncertainty.", "m3/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"expected_m3_s", "Delivery expected.", "m3/s", "[1e-9;1e6]", "", "", NULL, 1e-09, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"expected_uncertainty_m3_s", "Its standard uncertainty.", "m3/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"required_ratio", "Least ratio that will do.", "1", "(0;2]", "", "", NULL, 0.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"confidence", "Probability required of a firm verdict.", "1", "(0.5;1)", "", "", NULL, 0.5, 1.0, FREEAIR_TYPE_DOUBLE, 0, 0u, sizeof(double), -1, -1},
+    {"ratio", "Found over expected.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"ratio_uncertainty", "Its standard uncertainty.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"verdict", "The decision.", "1", "", "", "freeair_verdict", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_expectation_compare[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_pumpup_curve_shape_from_readings(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pumpup_curve_shape_from_readings((const double *)(void *)a0, (const double *)(void *)a1, *(size_t *)(void *)a2, *(double *)(void *)a3, (freeair_pumpup_curve_shape *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pumpup_curve_shape_from_readings[] = {
+    {"t_s", "Times, increasing.", "s", "[-1e12;1e12]", "", "", NULL, -1000000000000.0, 1000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"p_pa", "Pressures, absolute.", "Pa", "[1e3;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"n", "Readings, at least 4.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"reading_uncertainty_pa", "Standard uncertainty of one reading.", "Pa", "[0;1e7]", "scatter about the fit with eight readings or more, else 0.5 % of the rise", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"shape", "The shape.", "", "", "", "", &structure_freeair_pumpup_curve_shape, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_pumpup_curve_shape), -1, -1},
+};
+
+static const int32_t statuses_freeair_pumpup_curve_shape_from_readings[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA, FREEAIR_ERR_NO_CONVERGENCE};
+
+static void loop_freeair_pressure_log_segment(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pressure_log_segment((const double *)(void *)a0, (const double *)(void *)a1, (const int32_t *)(void *)a2, *(size_t *)(void *)a3, (const freeair_pressure_log_options *)(void *)a4, (freeair_pressure_log_phase *)(void *)a5, *(size_t *)(void *)a6, *(size_t *)(void *)a7, (size_t *)(void *)a8);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pressure_log_segment[] = {
+    {"t_s", "Times.", "s", "[-1e12;1e12]", "", "", NULL, -1000000000000.0, 1000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 3, -1},
+    {"p_pa", "Pressures, absolute; NaN where missing.", "Pa", "[0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 3, -1},
+    {"state", "What another channel says of the machine.", "1", "", "null: from the pressure alone", "freeair_pressure_log_kind", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL, 0u, sizeof(int32_t), 3, -1},
+    {"n", "Readings.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"options", "How to read the log.", "", "", "", "", &structure_freeair_pressure_log_options, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_pressure_log_options), -1, -1},
+    {"phases", "The phases in order; struct_size of each is set by the caller.", "", "", "", "", &structure_freeair_pressure_log_phase, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(freeair_pressure_log_phase), 7, 6},
+    {"phases_stride", "Bytes from one phase to the next.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"capacity", "Phases that there is room for.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"n_found", "Phases found, also where there was no room for them.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(size_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_pressure_log_segment[] = {FREEAIR_OK, FREEAIR_WARN_TRUNCATED, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA};
+
+static void loop_freeair_pressure_log_state_from_current(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pressure_log_state_from_current((const double *)(void *)a0, *(size_t *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (int32_t *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pressure_log_state_from_current[] = {
+    {"current_a", "Current; NaN where missing.", "A", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 1, -1},
+    {"n", "Readings.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"stopped_below_a", "Below this the motor stands.", "A", "(0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"loaded_above_a", "From this up the machine is loaded.", "A", "(0;1e6]", "not known", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"state", "State of each reading.", "1", "", "", "freeair_pressure_log_kind", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(int32_t), 1, -1},
+};
+
+static const int32_t statuses_freeair_pressure_log_state_from_current[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_pressure_log_current_levels(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pressure_log_current_levels((const double *)(void *)a0, *(size_t *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pressure_log_current_levels[] = {
+    {"current_a", "Current; NaN where missing.", "A", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 1, -1},
+    {"n", "Readings.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"stopped_below_a", "Below this the motor stands.", "A", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"loaded_above_a", "From this up the machine is loaded; NaN when that cannot be told.", "A", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pressure_log_current_levels[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA};
+
+static void loop_freeair_pressure_log_state_from_switch(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pressure_log_state_from_switch((const double *)(void *)a0, *(size_t *)(void *)a1, *(int32_t *)(void *)a2, *(int32_t *)(void *)a3, (int32_t *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pressure_log_state_from_switch[] = {
+    {"signal", "Signal, 0 or 1.", "1", "[-1e6;1e6]", "", "", NULL, -1000000.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 1, -1},
+    {"n", "Readings.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"when_high", "State above a half.", "1", "", "", "freeair_pressure_log_kind", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"when_low", "State below.", "1", "", "", "freeair_pressure_log_kind", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"state", "State of each reading.", "1", "", "", "freeair_pressure_log_kind", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(int32_t), 1, -1},
+};
+
+static const int32_t statuses_freeair_pressure_log_state_from_switch[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_duty_from_phases(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_duty_from_phases((const freeair_pressure_log_phase *)(void *)a0, *(size_t *)(void *)a1, *(size_t *)(void *)a2, (const freeair_pressure_log_options *)(void *)a3, (freeair_duty_summary *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_duty_from_phases[] = {
+    {"phases", "Phases of one log, in order.", "", "", "", "", &structure_freeair_pressure_log_phase, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_ARRAY, 0u, sizeof(freeair_pressure_log_phase), 2, 1},
+    {"phases_stride", "Bytes from one phase to the next.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"n", "Phases.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"options", "Those with which the log was cut: cut_out_pa and band_pa (3 % of the highest pressure when not given) are used.", "", "", "", "", &structure_freeair_pressure_log_options, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_pressure_log_options), -1, -1},
+    {"summary", "What they add up to.", "", "", "", "", &structure_freeair_duty_summary, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_duty_summary), -1, -1},
+};
+
+static const int32_t statuses_freeair_duty_from_phases[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA};
+
 static void loop_freeair_evidence_find(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
   if (n == 0) return;
@@ -10637,6 +11240,17 @@ const freeair_function freeair__functions[] = {
     {"freeair_prediction_level_off", "prediction", "Receiver pressure at which a machine levels off: delivery equals leaks and demand.", "root of delivery - leak - demand over receiver pressure with gas at ambient temperature, by bracketing; delivery below 5e-5 of the displacement counts as none.", "common practice", parameters_freeair_prediction_level_off, statuses_freeair_prediction_level_off, loop_freeair_prediction_level_off, 4u, 7u, FREEAIR_CAUTION_RELIEF_VALVE},
     {"freeair_prediction_leak_down", "prediction", "Fall of the receiver pressure after the machine stops.", "the receiver alone, as in freeair_prediction_pumpup; gas leaves through the leak of the check valve to the vented discharge line (if with_check_valve) and through the downstream leak (if with_downstream).", "common practice", parameters_freeair_prediction_leak_down, statuses_freeair_prediction_leak_down, loop_freeair_prediction_leak_down, 11u, 5u, FREEAIR_CAUTION_STORED_ENERGY},
     {"freeair_rating_complete", "rating", "Completes a description so that it meets its rated delivery.", "one unknown is adjusted until freeair_cycle_point at rated_pa delivers rated_delivery_m3_s within 0.1 % of displacement: the speed if it is not given, else the bores if lp_bore_m is not given (hp_bore_m follows by its default), else, as far as they are not given and as far as they must go, first the clearances (0.4 to 2.5 times their defaults), then the valve areas (0.35 to 2 times), then the suction heating (0 to 4 times). Everything else takes its default. Without a rating the defaults alone are filled in.", "common practice", parameters_freeair_rating_complete, statuses_freeair_rating_complete, loop_freeair_rating_complete, 5u, 7u, 0},
+    {"freeair_pumpup_analyse", "pumpup", "Delivery from two pressures and the time between them.", "net mass of dry air = V/R ((p2 - e2)/T2 - (p1 - e1)/T1), delivery = mass R T_a / ((p_a - e_a) t). The vapour pressure is e_a = humidity e_s(T_a) outside and e_s min(1, humidity p/p_a) in the receiver. A temperature that is not given comes from the lumped model of the receiver: an inflow w = w0 (1 - fall x), x = (p - p_a) / (p2 - p_a), is found that makes the pressure rise from p1 to p2 in this time (to 1e-10; the time steps leave 1e-9). Air drawn off or leaking away during the run is missing from the result: it is the net flow. Uncertainty by first-order propagation, each input moved up and down by its standard uncertainty (half the difference), inputs taken as independent.", "JCGM 100:2008, 5.1.3 note 2; Bureau of Energy Efficiency (India), Energy Performance Assessment, Compressors, capacity by filling a receiver (from memory)", parameters_freeair_pumpup_analyse, statuses_freeair_pumpup_analyse, loop_freeair_pumpup_analyse, 2u, 7u, FREEAIR_CAUTION_STORED_ENERGY | FREEAIR_CAUTION_RELIEF_VALVE},
+    {"freeair_pumpup_analyse_table", "pumpup", "Delivery from a table of times and pressures, or from a stretch of a log.", "as freeair_pumpup_analyse, with the starting pressure, the inflow, its fall with pressure and a bend in that fitted to all readings by weighted least squares (Huber's weights from eight readings on). fall and a bend of 0 +- 0.05 are what is expected beforehand; readings that tell more prevail. Two rows give what freeair_pumpup_analyse gives. p_start_pa, p_end_pa and duration_s of the test are not used.", "JCGM 100:2008, 5.1; P. J. Huber, Robust Statistics, chapter 7 (weights)", parameters_freeair_pumpup_analyse_table, statuses_freeair_pumpup_analyse_table, loop_freeair_pumpup_analyse_table, 5u, 8u, FREEAIR_CAUTION_STORED_ENERGY | FREEAIR_CAUTION_RELIEF_VALVE},
+    {"freeair_expectation_of_run", "expectation", "Time and delivery to expect of a pump-up.", "q(p) = speed_ratio rated_m3_s eta(p/p_a) / eta(rated_pa / rated_ambient_pa), or speed_ratio swept_m3 speed_rev_s induction eta(p/p_a); with that inflow the lumped receiver of the pumpup topic is integrated over pressure (fourth-order Runge-Kutta, relative error below 1e-7). Uncertainty as in freeair_pumpup_analyse.", "common practice; volumetric efficiency with clearance: any textbook of thermodynamics, as Rogers and Mayhew, Engineering Thermodynamics, reciprocating compressors", parameters_freeair_expectation_of_run, statuses_freeair_expectation_of_run, loop_freeair_expectation_of_run, 3u, 6u, FREEAIR_CAUTION_STORED_ENERGY},
+    {"freeair_expectation_times", "expectation", "Times at which pressures are to be expected.", "as freeair_expectation_of_run, one run through all pressures.", "common practice", parameters_freeair_expectation_times, statuses_freeair_expectation_times, loop_freeair_expectation_times, 6u, 7u, 0},
+    {"freeair_expectation_compare", "expectation", "What was found over what was to be expected, and whether that will do.", "ratio = found / expected, relative uncertainties added in squares; freeair_verdict_decide() on ratio >= required_ratio. FAILS means short.", "JCGM 100:2008, 5.1.6; JCGM 106:2012, 8.3", parameters_freeair_expectation_compare, statuses_freeair_expectation_compare, loop_freeair_expectation_compare, 9u, 3u, 0},
+    {"freeair_pumpup_curve_shape_from_readings", "pumpup_curve", "Shape of a pump-up curve from its readings.", "p = p0 + s0 (1 - exp(-b t)) / b, which solves dp/dt = s0 - b (p - p0); fitted by least squares (Gauss-Newton, at most 100 iterations, Huber's weights from eight readings on). Level-off p0 + s0 / b for b > 2 u(b). Early and late slopes are those of Theil and Sen over the first and last third.", "common practice; algebra", parameters_freeair_pumpup_curve_shape_from_readings, statuses_freeair_pumpup_curve_shape_from_readings, loop_freeair_pumpup_curve_shape_from_readings, 5u, 6u, 0},
+    {"freeair_pressure_log_segment", "pressure_log", "Cuts a log into phases.", "where the state is known, runs of it are the phases. Elsewhere a pressure that turns by at least band_pa has turned: it rises while loaded; it falls while idle, unless it turned well below the cut-out, rises again and again within the fall, or falls well below the cut-in: then it is loaded and more is drawn than delivered. Less movement than that is loaded when the pressure rises repeatedly faster than settled gas warms (2e-5 of it per second), else unknown. A standstill of frozen_s is frozen when the state changed during it, or it is the whole log of ten readings or more; and, where half the readings or more differ from the one before and chance makes it as long less than once in a million, also when the pressure moved on both sides of it.", "H. Theil, A rank-invariant method of linear and polynomial regression analysis, 1950; P. K. Sen, Estimates of the regression coefficient based on Kendall's tau, 1968 (slopes); common practice (phases)", parameters_freeair_pressure_log_segment, statuses_freeair_pressure_log_segment, loop_freeair_pressure_log_segment, 9u, 6u, 0},
+    {"freeair_pressure_log_state_from_current", "pressure_log", "State from the motor current.", "STOPPED below the first level, LOADED from the second up, UNLOADED between them; UNKNOWN where the current is NaN, and between the levels and above them when the second is not given.", "common practice", parameters_freeair_pressure_log_state_from_current, statuses_freeair_pressure_log_state_from_current, loop_freeair_pressure_log_state_from_current, 5u, 3u, 0},
+    {"freeair_pressure_log_current_levels", "pressure_log", "Levels that part the motor current of a log into stopped, unloaded and loaded.", "stopped below 15 % of the current that 5 % of the readings exceed; above that the level that leaves the least variance within two classes (Otsu), taken when their means lie more than 4 standard deviations within the classes and a fifth apart, else NaN: then only one running level was seen.", "N. Otsu, A threshold selection method from gray-level histograms, IEEE Trans. SMC 9 (1979) 62", parameters_freeair_pressure_log_current_levels, statuses_freeair_pressure_log_current_levels, loop_freeair_pressure_log_current_levels, 4u, 4u, 0},
+    {"freeair_pressure_log_state_from_switch", "pressure_log", "State from a switch or contact.", "one state above a half, another below; UNKNOWN where the signal is NaN. A solenoid that loads: LOADED and IDLE; a valve that shuts the intake: IDLE and LOADED; a motor contactor: UNKNOWN and STOPPED.", "definition", parameters_freeair_pressure_log_state_from_switch, statuses_freeair_pressure_log_state_from_switch, loop_freeair_pressure_log_state_from_switch, 5u, 3u, 0},
+    {"freeair_duty_from_phases", "duty", "Sums up the phases of a log.", "draw_share = sum of loaded times / sum of cycle times over complete cycles; its uncertainty is the scatter from cycle to cycle and that of the instants of loading and unloading, whose errors are taken as alike in all. Without a complete cycle it is slope_share = s_i / (s_l / 1.25 + s_i), s_l the slope loaded, s_i the fall idle; the gas heats while it is loaded, and 1.25 +- 0.15 is how much steeper that makes s_l (lumped model of the receiver, band from cut-in to cut-out). Where the machine never cuts out it is 1, without an uncertainty. Never cutting out: loaded for 95 % of at least five minutes, no cut-out seen, and the rise over a time as long as the last loaded phase, at 95 % confidence, less than what is missing to cut_out_pa, or band_pa when that is not given.", "common practice: leakage = capacity T / (T + t), T loaded, t unloaded, no use; algebra", parameters_freeair_duty_from_phases, statuses_freeair_duty_from_phases, loop_freeair_duty_from_phases, 5u, 5u, 0},
     {"freeair_evidence_find", "evidence", "Code of an entry by its name.", "table look-up; case matters.", "definition", parameters_freeair_evidence_find, statuses_freeair_evidence_find, loop_freeair_evidence_find, 3u, 4u, 0},
     {"freeair_evidence_readings_get", "evidence_readings", "One reading and its uncertainty by code, so that a program can loop over them.", "look-up; NaN where not taken or not given.", "definition", parameters_freeair_evidence_readings_get, statuses_freeair_evidence_readings_get, loop_freeair_evidence_readings_get, 4u, 5u, 0},
     {"freeair_evidence_readings_check", "evidence_readings", "Whether every reading is in its documented range.", "the ranges documented at the fields; NaN passes.", "definition", parameters_freeair_evidence_readings_check, statuses_freeair_evidence_readings_check, loop_freeair_evidence_readings_check, 3u, 4u, 0},
@@ -10684,6 +11298,14 @@ const freeair_structure *const freeair__structures[] = {
     &structure_freeair_cycle_result,
     &structure_freeair_prediction_run,
     &structure_freeair_prediction_result,
+    &structure_freeair_pumpup_test,
+    &structure_freeair_pumpup_result,
+    &structure_freeair_expectation_machine,
+    &structure_freeair_expectation_result,
+    &structure_freeair_pumpup_curve_shape,
+    &structure_freeair_pressure_log_options,
+    &structure_freeair_pressure_log_phase,
+    &structure_freeair_duty_summary,
     &structure_freeair_evidence_readings,
     &structure_freeair_diagnosis_subject,
     &structure_freeair_diagnosis_finding,
@@ -10694,7 +11316,7 @@ const freeair_structure *const freeair__structures[] = {
     &structure_freeair_diagnosis_summary,
 };
 
-const size_t freeair__n_structures = 19;
+const size_t freeair__n_structures = 27;
 
 const freeair__constant freeair__constants[] = {
     {"FREEAIR_OK", "freeair_status", "Computed.", FREEAIR_OK},
@@ -10844,6 +11466,26 @@ const freeair__constant freeair__constants[] = {
     {"FREEAIR_RATING_CLEARANCE", "freeair_rating_adjusted", "Clearances that were not given.", FREEAIR_RATING_CLEARANCE},
     {"FREEAIR_RATING_VALVES", "freeair_rating_adjusted", "Valve areas that were not given.", FREEAIR_RATING_VALVES},
     {"FREEAIR_RATING_HEATING", "freeair_rating_adjusted", "Suction heating, which was not given.", FREEAIR_RATING_HEATING},
+    {"FREEAIR_PUMPUP_UNKNOWN", "freeair_pumpup_start", "Not known: gas at ambient temperature, give or take 15 K.", FREEAIR_PUMPUP_UNKNOWN},
+    {"FREEAIR_PUMPUP_SOAKED", "freeair_pumpup_start", "At rest long enough that gas and wall are at ambient temperature.", FREEAIR_PUMPUP_SOAKED},
+    {"FREEAIR_PUMPUP_DRAWN_DOWN", "freeair_pumpup_start", "Soaked, then drawn down just now: the gas is cold.", FREEAIR_PUMPUP_DRAWN_DOWN},
+    {"FREEAIR_PUMPUP_CYCLING", "freeair_pumpup_start", "In the middle of regular cycles of load and rest.", FREEAIR_PUMPUP_CYCLING},
+    {"FREEAIR_PRESSURE_LOG_UNKNOWN", "freeair_pressure_log_kind", "The pressure does not tell; in a state channel, not known.", FREEAIR_PRESSURE_LOG_UNKNOWN},
+    {"FREEAIR_PRESSURE_LOG_LOADED", "freeair_pressure_log_kind", "Air is delivered.", FREEAIR_PRESSURE_LOG_LOADED},
+    {"FREEAIR_PRESSURE_LOG_UNLOADED", "freeair_pressure_log_kind", "Runs on without delivering.", FREEAIR_PRESSURE_LOG_UNLOADED},
+    {"FREEAIR_PRESSURE_LOG_STOPPED", "freeair_pressure_log_kind", "Stands.", FREEAIR_PRESSURE_LOG_STOPPED},
+    {"FREEAIR_PRESSURE_LOG_IDLE", "freeair_pressure_log_kind", "Does not deliver; whether it runs on or stands is not known.", FREEAIR_PRESSURE_LOG_IDLE},
+    {"FREEAIR_PRESSURE_LOG_GAP", "freeair_pressure_log_kind", "No readings, or the clock was set back.", FREEAIR_PRESSURE_LOG_GAP},
+    {"FREEAIR_PRESSURE_LOG_FROZEN", "freeair_pressure_log_kind", "The readings stand still where they should move.", FREEAIR_PRESSURE_LOG_FROZEN},
+    {"FREEAIR_DUTY_NEVER_CUTS_OUT", "freeair_duty_finding", "Loaded throughout and not rising enough to cut out: it falls short of what is drawn.", FREEAIR_DUTY_NEVER_CUTS_OUT},
+    {"FREEAIR_DUTY_NEVER_LOADS", "freeair_duty_finding", "No load in the whole log.", FREEAIR_DUTY_NEVER_LOADS},
+    {"FREEAIR_DUTY_HAS_FROZEN", "freeair_duty_finding", "Readings stand still where they should move: a frozen logger.", FREEAIR_DUTY_HAS_FROZEN},
+    {"FREEAIR_DUTY_HAS_GAPS", "freeair_duty_finding", "Some time has no readings.", FREEAIR_DUTY_HAS_GAPS},
+    {"FREEAIR_DUTY_LEFT_OUT", "freeair_duty_finding", "Readings were left out: missing, or their times out of order.", FREEAIR_DUTY_LEFT_OUT},
+    {"FREEAIR_DUTY_FEW_CYCLES", "freeair_duty_finding", "Fewer than three complete cycles: means over them say little.", FREEAIR_DUTY_FEW_CYCLES},
+    {"FREEAIR_DUTY_AMBIGUOUS", "freeair_duty_finding", "Some time the pressure does not tell whether the machine is loaded.", FREEAIR_DUTY_AMBIGUOUS},
+    {"FREEAIR_DUTY_UNSETTLED", "freeair_duty_finding", "No idle phase outlasts the cooling of the gas: no slope of leaks.", FREEAIR_DUTY_UNSETTLED},
+    {"FREEAIR_DUTY_SINKS_LOADED", "freeair_duty_finding", "The pressure falls in a loaded phase: more is drawn than delivered.", FREEAIR_DUTY_SINKS_LOADED},
     {"FREEAIR_EVIDENCE_KIND_CAUSE", "freeair_evidence_kind", "Codes of freeair_evidence_cause.", FREEAIR_EVIDENCE_KIND_CAUSE},
     {"FREEAIR_EVIDENCE_KIND_OBSERVATION", "freeair_evidence_kind", "Codes of freeair_evidence_observation.", FREEAIR_EVIDENCE_KIND_OBSERVATION},
     {"FREEAIR_EVIDENCE_KIND_READING", "freeair_evidence_kind", "Codes of freeair_evidence_reading, in evidence_readings.h.", FREEAIR_EVIDENCE_KIND_READING},
@@ -11014,6 +11656,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {31, 28, 30, 27, 32, 29, 125, 126, 128, 124, 123, 120, 129, 127, 130, 121, 122, 225, 223, 224, 222, 221, 220, 101, 94, 99, 102, 95, 97, 105, 107, 108, 106, 104, 100, 103, 96, 98, 156, 154, 157, 153, 155, 152, 169, 170, 164, 171, 166, 165, 168, 167, 162, 161, 163, 151, 145, 150, 146, 147, 149, 148, 201, 199, 200, 197, 198, 195, 202, 196, 19, 23, 22, 24, 26, 18, 20, 25, 21, 267, 270, 271, 266, 272, 269, 268, 278, 277, 249, 253, 252, 248, 255, 254, 256, 246, 247, 250, 251, 260, 261, 258, 257, 259, 302, 303, 299, 300, 301, 304, 297, 298, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 284, 286, 285, 209, 203, 208, 210, 205, 204, 207, 206, 275, 276, 134, 132, 131, 136, 137, 139, 138, 133, 135, 59, 60, 264, 265, 262, 263, 239, 245, 240, 237, 242, 241, 243, 238, 244, 236, 294, 292, 296, 293, 289, 287, 290, 288, 291, 295, 273, 274, 311, 310, 312, 313, 314, 86, 84, 83, 75, 81, 78, 85, 76, 79, 77, 74, 82, 80, 191, 189, 187, 186, 183, 184, 188, 192, 190, 185, 88, 89, 87, 91, 92, 93, 90, 140, 143, 144, 141, 142, 173, 175, 172, 174, 177, 178, 176, 182, 180, 179, 181, 282, 281, 279, 280, 111, 112, 116, 115, 114, 118, 109, 110, 113, 117, 119, 283, 213, 217, 218, 216, 214, 215, 211, 212, 219, 7, 9, 8, 11, 10, 13, 12, 14, 15, 194, 193, 158, 159, 160, 58, 52, 56, 57, 54, 53, 55, 64, 62, 67, 61, 66, 65, 63, 69, 71, 70, 73, 72, 68, 306, 307, 305, 309, 308, 5, 3, 4, 2, 6, 0, 1, 17, 16, 233, 234, 235, 230, 231, 226, 229, 227, 228, 232};
+const uint16_t freeair__functions_by_name[] = {31, 28, 30, 27, 32, 29, 125, 126, 128, 124, 123, 120, 129, 127, 130, 121, 122, 225, 223, 224, 222, 221, 220, 101, 94, 99, 102, 95, 97, 105, 107, 108, 106, 104, 100, 103, 96, 98, 156, 154, 157, 153, 155, 152, 169, 170, 164, 171, 166, 165, 168, 167, 162, 161, 163, 151, 145, 150, 146, 147, 149, 148, 201, 199, 200, 197, 198, 195, 202, 196, 19, 23, 22, 24, 26, 18, 20, 25, 21, 267, 270, 271, 266, 272, 269, 268, 278, 277, 249, 253, 252, 248, 255, 254, 256, 246, 247, 250, 251, 260, 261, 258, 257, 259, 313, 314, 310, 311, 312, 315, 308, 309, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 294, 295, 297, 296, 288, 286, 287, 209, 203, 208, 210, 205, 204, 207, 206, 275, 276, 134, 132, 131, 136, 137, 139, 138, 133, 135, 59, 60, 264, 265, 262, 263, 239, 245, 240, 237, 242, 241, 243, 238, 244, 236, 305, 303, 307, 304, 300, 298, 301, 299, 302, 306, 273, 274, 322, 321, 323, 324, 325, 86, 84, 83, 75, 81, 78, 85, 76, 79, 77, 74, 82, 80, 191, 189, 187, 186, 183, 184, 188, 192, 190, 185, 88, 89, 87, 91, 92, 93, 90, 140, 143, 144, 141, 142, 173, 175, 172, 174, 177, 178, 176, 182, 180, 179, 181, 282, 281, 279, 280, 292, 290, 291, 293, 111, 112, 116, 115, 114, 118, 109, 110, 113, 117, 119, 284, 285, 289, 283, 213, 217, 218, 216, 214, 215, 211, 212, 219, 7, 9, 8, 11, 10, 13, 12, 14, 15, 194, 193, 158, 159, 160, 58, 52, 56, 57, 54, 53, 55, 64, 62, 67, 61, 66, 65, 63, 69, 71, 70, 73, 72, 68, 317, 318, 316, 320, 319, 5, 3, 4, 2, 6, 0, 1, 17, 16, 233, 234, 235, 230, 231, 226, 229, 227, 228, 232};
 
-const uint16_t freeair__constants_by_name[] = {76, 77, 74, 75, 78, 79, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 95, 93, 94, 47, 44, 45, 48, 46, 298, 290, 291, 289, 295, 287, 288, 286, 299, 296, 293, 292, 294, 297, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 186, 277, 227, 278, 274, 190, 192, 193, 172, 191, 212, 201, 242, 180, 197, 187, 221, 198, 154, 226, 169, 181, 271, 252, 207, 170, 205, 248, 194, 276, 204, 211, 273, 240, 208, 162, 225, 163, 270, 178, 203, 249, 222, 155, 200, 185, 258, 161, 184, 160, 224, 196, 243, 157, 214, 166, 259, 256, 213, 237, 165, 182, 147, 150, 148, 149, 206, 236, 268, 269, 255, 199, 229, 228, 247, 230, 231, 174, 257, 159, 183, 158, 223, 245, 244, 177, 264, 260, 218, 153, 151, 179, 188, 189, 156, 164, 265, 195, 261, 234, 251, 250, 171, 272, 215, 167, 209, 266, 175, 233, 217, 220, 241, 267, 176, 219, 235, 262, 263, 210, 239, 238, 254, 253, 202, 168, 232, 246, 275, 216, 173, 152, 96, 109, 110, 102, 103, 104, 105, 106, 107, 108, 99, 100, 101, 97, 98, 132, 128, 130, 129, 119, 137, 118, 121, 123, 117, 114, 125, 124, 134, 116, 120, 122, 115, 113, 136, 133, 131, 126, 135, 127, 80, 81, 281, 284, 283, 282, 280, 285, 279, 112, 111, 312, 311, 51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 86, 89, 85, 82, 84, 87, 88, 83, 0, 307, 309, 308, 306, 310, 139, 140, 138, 143, 144, 146, 141, 142, 145, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 92, 91, 90, 50, 49, 300, 301, 303, 305, 304, 302, 41, 43, 42, 1, 3, 5, 2, 4};
+const uint16_t freeair__constants_by_name[] = {76, 77, 74, 75, 78, 79, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 95, 93, 94, 47, 44, 45, 48, 46, 318, 310, 311, 309, 315, 307, 308, 306, 319, 316, 313, 312, 314, 317, 164, 163, 160, 161, 162, 158, 159, 166, 165, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 206, 297, 247, 298, 294, 210, 212, 213, 192, 211, 232, 221, 262, 200, 217, 207, 241, 218, 174, 246, 189, 201, 291, 272, 227, 190, 225, 268, 214, 296, 224, 231, 293, 260, 228, 182, 245, 183, 290, 198, 223, 269, 242, 175, 220, 205, 278, 181, 204, 180, 244, 216, 263, 177, 234, 186, 279, 276, 233, 257, 185, 202, 167, 170, 168, 169, 226, 256, 288, 289, 275, 219, 249, 248, 267, 250, 251, 194, 277, 179, 203, 178, 243, 265, 264, 197, 284, 280, 238, 173, 171, 199, 208, 209, 176, 184, 285, 215, 281, 254, 271, 270, 191, 292, 235, 187, 229, 286, 195, 253, 237, 240, 261, 287, 196, 239, 255, 282, 283, 230, 259, 258, 274, 273, 222, 188, 252, 266, 295, 236, 193, 172, 96, 109, 110, 102, 103, 104, 105, 106, 107, 108, 99, 100, 101, 97, 98, 132, 128, 130, 129, 119, 137, 118, 121, 123, 117, 114, 125, 124, 134, 116, 120, 122, 115, 113, 136, 133, 131, 126, 135, 127, 80, 81, 301, 304, 303, 302, 300, 305, 299, 112, 111, 332, 331, 51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 86, 89, 85, 82, 84, 87, 88, 83, 0, 327, 329, 328, 326, 330, 139, 140, 138, 157, 156, 155, 152, 154, 151, 153, 150, 149, 148, 147, 143, 144, 146, 141, 142, 145, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 92, 91, 90, 50, 49, 320, 321, 323, 325, 324, 322, 41, 43, 42, 1, 3, 5, 2, 4};

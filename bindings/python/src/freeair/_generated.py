@@ -155,6 +155,26 @@ RATING_BORE = 2
 RATING_CLEARANCE = 4
 RATING_VALVES = 8
 RATING_HEATING = 16
+PUMPUP_UNKNOWN = 0
+PUMPUP_SOAKED = 1
+PUMPUP_DRAWN_DOWN = 2
+PUMPUP_CYCLING = 3
+PRESSURE_LOG_UNKNOWN = 0
+PRESSURE_LOG_LOADED = 1
+PRESSURE_LOG_UNLOADED = 2
+PRESSURE_LOG_STOPPED = 3
+PRESSURE_LOG_IDLE = 4
+PRESSURE_LOG_GAP = 5
+PRESSURE_LOG_FROZEN = 6
+DUTY_NEVER_CUTS_OUT = 1
+DUTY_NEVER_LOADS = 2
+DUTY_HAS_FROZEN = 4
+DUTY_HAS_GAPS = 8
+DUTY_LEFT_OUT = 16
+DUTY_FEW_CYCLES = 32
+DUTY_AMBIGUOUS = 64
+DUTY_UNSETTLED = 128
+DUTY_SINKS_LOADED = 256
 EVIDENCE_KIND_CAUSE = 1
 EVIDENCE_KIND_OBSERVATION = 2
 EVIDENCE_KIND_READING = 3
@@ -736,6 +756,297 @@ class PredictionResult(_runtime.Structure):
     __slots__ = ("_memory",)
 
 
+class PumpupTest(_runtime.Structure):
+    """A timed pump-up test: receiver, site, readings and what is known of temperatures.
+
+    Every pressure is absolute: what the gauge read plus p_ambient_pa. Every uncertainty is a
+    standard uncertainty.
+
+    Fields:
+        v_receiver_m3: Volume of the receiver. [m3] Range (0;1e4].
+        v_piping_m3: Volume of piping open to it. [m3] Range [0;1e4]. Default: 0.
+        v_water_m3: Volume that water takes of it. [m3] Range [0;1e4]. Default: 0.
+        v_uncertainty_m3: Uncertainty of the gas volume. [m3] Range [0;1e4]. Default: 3 % of it.
+        p_ambient_pa: Barometric pressure. [Pa] Range [2e4;2e5].
+        p_ambient_uncertainty_pa: Its uncertainty. [Pa] Range [0;5e3]. Default: 300.
+        t_ambient_k: Temperature of the air drawn in and about the receiver. [K] Range [223.15;350].
+        t_ambient_uncertainty_k: Its uncertainty. [K] Range [0;30]. Default: 1.
+        p_start_pa: Pressure at the start. [Pa] Range [1e3;1e8]. Default: from the table.
+        p_end_pa: Pressure at the end, higher. [Pa] Range [1e3;1e8]. Default: from the table.
+        duration_s: Time from start to end. [s] Range [0.01;1e7]. Default: from the table.
+        duration_uncertainty_s: Its uncertainty. [s] Range [0;1e6]. Default: 1; for a table 0.1 % of
+            it.
+        reading_uncertainty_pa: Random uncertainty of one pressure reading. [Pa] Range [0;1e7].
+            Default: 0.5 % of the gauge pressure at the end; with eight readings or more their
+            scatter.
+        gauge_scale_uncertainty: Relative uncertainty of the scale of the gauge. Range [0;0.3].
+            Default: 0.01.
+        t_start_k: Gas temperature at the start. [K] Range [150;600]. Default: from start.
+        t_end_k: Gas temperature at the end. [K] Range [150;600]. Default: from the lumped model.
+        t_gas_uncertainty_k: Uncertainty of each of these two where given. [K] Range [0;50].
+            Default: 1.
+        t_wall_start_k: Wall temperature at the start. [K] Range [150;600]. Default: from start.
+        p_before_pa: Pressure before drawing down. [Pa] Range [1e3;1e8]. Default: the pressure at
+            the end.
+        draw_s: How long the drawing down took. [s] Range [0.1;1e6]. Default: 60.
+        rest_s: Rest between loads, required for CYCLING. [s] Range [0.1;1e7]. Default: not cycling.
+        t_in_k: Temperature of the air that enters. [K] Range [200;700]. Default: 60 K above
+            ambient.
+        t_in_uncertainty_k: Its uncertainty. [K] Range [0;100]. Default: 23: anything within 40 K.
+        ua_gas_w_k: Heat transfer gas to wall at ambient pressure. [W/K] Range [0;1e6]. Default: 29
+            W/(m2 K) times the 2/3 power of the receiver's volume.
+        ua_wall_w_k: Heat transfer wall to surroundings. [W/K] Range [0;1e6]. Default: 58 W/(m2 K)
+            times the 2/3 power of the receiver's volume.
+        c_wall_j_k: Heat capacity of the wall. [J/K] Range [1;1e9]. Default: 0.1 J/(K m3 Pa) times
+            the receiver's volume and the pressure at the end.
+        thermal_uncertainty: Uncertainty of the logarithm of these three. Range [0;1.5]. Default:
+            0.4: anything within a factor of two.
+        fall: Share of the inflow lost from ambient pressure to end. Range [0;1]. Default: 0.2.
+        fall_uncertainty: Its uncertainty. Range [0.001;1]. Default: 0.2.
+        humidity: Relative humidity of the air drawn in. Range [0;1]. Default: 0, dry.
+        humidity_uncertainty: Its uncertainty. Range [0;0.5]. Default: 0.05 where it is given, else
+            0.
+        p_reference_pa: Pressure of the reference state. [Pa] Range [1e4;1e7]. Default: of
+            reference.
+        t_reference_k: Temperature of it. [K] Range [223.15;473.15]. Default: of reference.
+        humidity_reference: Relative humidity of it. Range [0;1]. Default: of reference, else 0.
+        start: State before the run. One of PUMPUP_START_* (enumeration freeair_pumpup_start).
+        reference: Reference state; 0 for none or another. One of REFERENCE_STATE_* (enumeration
+            freeair_reference_state).
+    """
+
+    _c_name = "freeair_pumpup_test"
+    __slots__ = ("_memory",)
+
+
+class PumpupResult(_runtime.Structure):
+    """What a pump-up test says.
+
+    The contributions from_... are standard uncertainties of delivery_m3_s; their root sum of
+    squares is delivery_uncertainty_m3_s.
+
+    Fields:
+        mass_kg: Mass of dry air gained. [kg]
+        mass_flow_kg_s: Net mass flow of dry air, mean of the run. [kg/s]
+        mass_flow_uncertainty_kg_s: Its standard uncertainty. [kg/s]
+        delivery_m3_s: Free air delivery: this flow as drawn in from the surroundings. [m3/s]
+        delivery_uncertainty_m3_s: Its standard uncertainty. [m3/s]
+        reference_m3_s: The same flow at the reference state; NaN when no reference is given. [m3/s]
+        reference_uncertainty_m3_s: Its standard uncertainty. [m3/s]
+        plain_m3_s: What the plain rule V (p2 - p1) / (p_a t) says. [m3/s]
+        bias: plain_m3_s / delivery_m3_s - 1.
+        bias_uncertainty: Its standard uncertainty.
+        p_start_pa: Pressure at the start, smoothed when there are more than two readings. [Pa]
+        p_end_pa: Pressure at the end, likewise. [Pa]
+        duration_s: Time from start to end. [s]
+        t_start_k: Gas temperature at the start, as measured or estimated. [K]
+        t_end_k: Gas temperature at the end, likewise. [K]
+        t_end_uncertainty_k: Standard uncertainty of that. [K]
+        t_wall_start_k: Wall temperature at the start. [K]
+        t_wall_end_k: Wall temperature at the end; NaN when no temperature had to be estimated. [K]
+        fall: Share of the inflow lost from ambient pressure to the end, as found.
+        fall_uncertainty: Its standard uncertainty; that of the test when the readings add nothing.
+        scatter_pa: Standard deviation of one pressure reading, as used. [Pa]
+        from_volume_m3_s: Contribution of the volume. [m3/s]
+        from_readings_m3_s: Of the single pressure readings. [m3/s]
+        from_scale_m3_s: Of the scale of the gauge. [m3/s]
+        from_time_m3_s: Of the time. [m3/s]
+        from_barometer_m3_s: Of the barometric pressure. [m3/s]
+        from_ambient_m3_s: Of the ambient temperature. [m3/s]
+        from_humidity_m3_s: Of the humidity. [m3/s]
+        from_start_m3_s: Of the temperatures at the start. [m3/s]
+        from_end_m3_s: Of a measured temperature at the end. [m3/s]
+        from_inlet_m3_s: Of the temperature of the air that enters. [m3/s]
+        from_exchange_m3_s: Of the heat exchange and the heat capacity of the wall. [m3/s]
+        from_course_m3_s: Of the course of the inflow during the run. [m3/s]
+    """
+
+    _c_name = "freeair_pumpup_result"
+    __slots__ = ("_memory",)
+
+
+class ExpectationMachine(_runtime.Structure):
+    """A machine as its nameplate or its geometry describe it.
+
+    One of rated_m3_s and swept_m3 with speed_rev_s is required; the rating prevails. Uncertainties
+    are relative standard uncertainties where no unit is in the name.
+
+    Fields:
+        rated_m3_s: Rated free air delivery, as drawn in. [m3/s] Range (0;1000]. Default: from
+            geometry.
+        rated_pa: Receiver pressure of the rating. [Pa] Range [1e3;1e8]. Default: that of the end.
+        rated_ambient_pa: Barometric pressure of the rating. [Pa] Range [2e4;2e5]. Default: 1e5.
+        rated_uncertainty: Of the rating. Range [0;0.3]. Default: 0.03, as for a tolerance of 5 %.
+        swept_m3: Swept volume of a revolution, first stage. [m3] Range (0;10]. Default: unknown.
+        speed_rev_s: Speed. [rev/s] Range (0;200]. Default: unknown.
+        induction: Share of what re-expansion leaves room for that is delivered: heating, valves,
+            leakage. Range (0;1]. Default: 0.85.
+        induction_uncertainty: Of that. Range [0;0.3]. Default: 0.06.
+        speed_ratio: Speed found over the speed of the rating. Range (0;3]. Default: 1.
+        speed_ratio_uncertainty: Of that. Range [0;0.3]. Default: 0.01.
+        clearance: Clearance over swept volume, first stage. Range [0;0.5]. Default: 0.05.
+        clearance_uncertainty: Standard uncertainty of it. Range [0;0.2]. Default: 0.015.
+        n_expansion: Exponent of re-expansion. Range [1;2]. Default: 1.25.
+        stages: Stages. Range [1;2].
+        reserved: 0. Range [0;0].
+    """
+
+    _c_name = "freeair_expectation_machine"
+    __slots__ = ("_memory",)
+
+
+class ExpectationResult(_runtime.Structure):
+    """What to expect of a run from p_start_pa to p_end_pa.
+
+    Fields:
+        time_s: Time. [s]
+        time_uncertainty_s: Its standard uncertainty. [s]
+        time_from_machine_s: What the machine contributes to that: rating or geometry, speed,
+            clearance. [s]
+        time_from_receiver_s: What the receiver contributes: volume, heat exchange, state before the
+            run. [s]
+        time_from_readings_s: What gauge, barometer and thermometer contribute. [s]
+        delivery_m3_s: Mean free air delivery. [m3/s]
+        delivery_uncertainty_m3_s: Its standard uncertainty. [m3/s]
+        start_delivery_m3_s: Free air delivery at p_start_pa. [m3/s]
+        end_delivery_m3_s: Free air delivery at p_end_pa. [m3/s]
+        t_end_k: Gas temperature at the end. [K]
+    """
+
+    _c_name = "freeair_expectation_result"
+    __slots__ = ("_memory",)
+
+
+class PumpupCurveShape(_runtime.Structure):
+    """Shape of a pump-up curve.
+
+    Uncertainties are standard uncertainties of the fit; that a real curve is not quite exponential
+    comes on top where it is extrapolated far.
+
+    Fields:
+        slope_pa_s: Median slope of the whole curve. [Pa/s]
+        early_slope_pa_s: Slope of the first third of the readings. [Pa/s]
+        early_slope_uncertainty_pa_s: Its standard uncertainty. [Pa/s]
+        late_slope_pa_s: Slope of the last third. [Pa/s]
+        late_slope_uncertainty_pa_s: Its standard uncertainty. [Pa/s]
+        slope_ratio: Early slope over late slope; NaN when the late slope is not positive.
+        slope_ratio_uncertainty: Its standard uncertainty.
+        curvature: Early less late slope over that of the whole: 0 straight, positive when it
+            flattens.
+        curvature_uncertainty: Its standard uncertainty.
+        approach_1_s: Rate b at which it approaches its level; negative when it steepens. [1/s]
+        approach_uncertainty_1_s: Its standard uncertainty. [1/s]
+        level_off_pa: Pressure at which it would level off; NaN when none is in sight. [Pa]
+        level_off_uncertainty_pa: Its standard uncertainty. [Pa]
+        level_off_least_pa: At 95 % confidence it levels off no lower; NaN when it may never bend.
+            [Pa]
+        scatter_pa: Standard deviation of one reading about the fit, as used. [Pa]
+        level_in_sight: 1 when the curve bends by more than twice the uncertainty of that.
+        reserved: 0.
+    """
+
+    _c_name = "freeair_pumpup_curve_shape"
+    __slots__ = ("_memory",)
+
+
+class PressureLogOptions(_runtime.Structure):
+    """How a log is read.
+
+    Every field is optional.
+
+    Fields:
+        gap_s: A longer step is a gap. [s] Range (0;1e7]. Default: 5 median steps.
+        frozen_s: Shorter standstill is not called frozen. [s] Range (0;1e7]. Default: 6 median
+            steps, 60 s at least.
+        band_pa: Least swing that a pressure switch makes. [Pa] Range (0;1e8]. Default: 3 % of the
+            highest pressure, or 30 % of cut_out_pa - cut_in_pa when given; at least 8 times the
+            noise or a quarter of the range of the log, whichever is less.
+        settle_s: Time after cut-out in which the gas cools. [s] Range [0;1e6]. Default: 300.
+        noise_pa: Standard deviation of the noise of one reading. [Pa] Range [0;1e7]. Default: from
+            the log.
+        cut_in_pa: Pressure, absolute, where it is set to load. [Pa] Range [1e3;1e8]. Default: from
+            the log.
+        cut_out_pa: The same to unload. [Pa] Range [1e3;1e8]. Default: from the log.
+    """
+
+    _c_name = "freeair_pressure_log_options"
+    __slots__ = ("_memory",)
+
+
+class PressureLogPhase(_runtime.Structure):
+    """One phase of a log.
+
+    Where two phases meet, the instant is that at which straight lines through the pressures on both
+    sides cross. Slopes are NaN in gaps, frozen stretches and phases of one reading.
+
+    Fields:
+        start_s: Start, on the clock of the log. [s]
+        end_s: End. [s]
+        start_uncertainty_s: Standard uncertainty of the start. [s]
+        end_uncertainty_s: Standard uncertainty of the end. [s]
+        p_start_pa: Pressure at the start. [Pa]
+        p_end_pa: Pressure at the end. [Pa]
+        slope_pa_s: Median slope of the whole phase. [Pa/s]
+        slope_uncertainty_pa_s: Its standard uncertainty. [Pa/s]
+        early_slope_pa_s: Slope of the first half. [Pa/s]
+        late_slope_pa_s: Slope of the second half; of an idle phase, once the gas has settled.
+            [Pa/s]
+        late_slope_uncertainty_pa_s: Its standard uncertainty. [Pa/s]
+        kind: What the machine does. One of PRESSURE_LOG_KIND_* (enumeration
+            freeair_pressure_log_kind).
+        start_seen: 1 when it began in the log, 0 at an edge, gap or standstill.
+        end_seen: 1 when it ended in the log.
+        settled: 1 when late_slope_pa_s is free of the cooling after cut-out.
+        first: Index of the first reading.
+        count: Readings from the first to the last, those left out included.
+        left_out: Readings among these that were left out.
+        reserved: 0.
+    """
+
+    _c_name = "freeair_pressure_log_phase"
+    __slots__ = ("_memory",)
+
+
+class DutySummary(_runtime.Structure):
+    """What a log adds up to.
+
+    A value that the log does not tell is NaN. Uncertainties are standard uncertainties.
+
+    Fields:
+        observed_s: Time with readings. [s]
+        loaded_s: Time loaded. [s]
+        unloaded_s: Time run on unloaded. [s]
+        stopped_s: Time stopped. [s]
+        idle_s: Time not loaded, running on or stopped. [s]
+        unknown_s: Time of which the pressure does not tell. [s]
+        missing_s: Time in gaps and standstills. [s]
+        duty: Loaded share of the time that is told.
+        duty_uncertainty: Of duty.
+        cycle_s: Mean time from one cut-in to the next. [s]
+        cycle_uncertainty_s: Of cycle_s. [s]
+        cut_in_pa: Median pressure at which it cuts in. [Pa]
+        cut_in_uncertainty_pa: Of cut_in_pa. [Pa]
+        cut_out_pa: Median pressure at which it cuts out. [Pa]
+        cut_out_uncertainty_pa: Of cut_out_pa. [Pa]
+        load_slope_pa_s: Median slope while loaded. [Pa/s]
+        load_slope_uncertainty_pa_s: Of load_slope_pa_s. [Pa/s]
+        idle_slope_pa_s: Median slope while idle, once the gas has settled. [Pa/s]
+        idle_slope_uncertainty_pa_s: Of idle_slope_pa_s. [Pa/s]
+        cooling_pa: Median fall after cut-out that is not lost air but cooling gas. [Pa]
+        draw_share: Share of the capacity that leaks or is drawn.
+        draw_share_uncertainty: Of draw_share.
+        slope_share: The same from the slopes alone, to compare.
+        slope_share_uncertainty: Of slope_share.
+        n_loads: Loaded phases.
+        n_cycles: Complete cycles.
+        findings: Bits of freeair_duty_finding.
+        left_out: Readings that were left out.
+    """
+
+    _c_name = "freeair_duty_summary"
+    __slots__ = ("_memory",)
+
+
 class EvidenceReadings(_runtime.Structure):
     """Readings, or their expected values; each field u_x is the standard uncertainty of field x.
 
@@ -969,6 +1280,14 @@ _runtime.STRUCTURES["freeair_machine_site"] = MachineSite
 _runtime.STRUCTURES["freeair_cycle_result"] = CycleResult
 _runtime.STRUCTURES["freeair_prediction_run"] = PredictionRun
 _runtime.STRUCTURES["freeair_prediction_result"] = PredictionResult
+_runtime.STRUCTURES["freeair_pumpup_test"] = PumpupTest
+_runtime.STRUCTURES["freeair_pumpup_result"] = PumpupResult
+_runtime.STRUCTURES["freeair_expectation_machine"] = ExpectationMachine
+_runtime.STRUCTURES["freeair_expectation_result"] = ExpectationResult
+_runtime.STRUCTURES["freeair_pumpup_curve_shape"] = PumpupCurveShape
+_runtime.STRUCTURES["freeair_pressure_log_options"] = PressureLogOptions
+_runtime.STRUCTURES["freeair_pressure_log_phase"] = PressureLogPhase
+_runtime.STRUCTURES["freeair_duty_summary"] = DutySummary
 _runtime.STRUCTURES["freeair_evidence_readings"] = EvidenceReadings
 _runtime.STRUCTURES["freeair_diagnosis_subject"] = DiagnosisSubject
 _runtime.STRUCTURES["freeair_diagnosis_finding"] = DiagnosisFinding
@@ -8108,6 +8427,340 @@ def rating_complete(*, machine, site):
     return _runtime.call("freeair_rating_complete")((machine, site,), RatingCompleteResult)
 
 
+def pumpup_analyse(*, test):
+    """Delivery from two pressures and the time between them.
+
+    Model: net mass of dry air = V/R ((p2 - e2)/T2 - (p1 - e1)/T1), delivery = mass R T_a / ((p_a -
+    e_a) t). The vapour pressure is e_a = humidity e_s(T_a) outside and e_s min(1, humidity p/p_a)
+    in the receiver. A temperature that is not given comes from the lumped model of the receiver: an
+    inflow w = w0 (1 - fall x), x = (p - p_a) / (p2 - p_a), is found that makes the pressure rise
+    from p1 to p2 in this time (to 1e-10; the time steps leave 1e-9). Air drawn off or leaking away
+    during the run is missing from the result: it is the net flow. Uncertainty by first-order
+    propagation, each input moved up and down by its standard uncertainty (half the difference),
+    inputs taken as independent.
+
+    Arguments:
+        test: Receiver, site, readings; p_start_pa, p_end_pa and duration_s are required.
+
+    Returns:
+        result: What the test says.
+
+    Raises:
+        StructureVersionError: a structure has an unknown size
+        DomainError: a field is missing or outside its range, p_end_pa is not above p_start_pa,
+            water fills the receiver, an uncertainty is more than half of its quantity, rest_s is
+            missing for CYCLING, or the vapour has more than half the pressure
+        NoSolutionError: no mass flows in between these states, whatever the inflow
+        NoConvergenceError: more than 100 iterations or 16384 time steps would be needed
+
+    Caution: A receiver under pressure stores energy like an explosive.
+
+    Caution: Never plug, reset or weaken a relief valve.
+
+    Source: JCGM 100:2008, 5.1.3 note 2; Bureau of Energy Efficiency (India), Energy Performance
+    Assessment, Compressors, capacity by filling a receiver (from memory)
+    """
+    return _runtime.call("freeair_pumpup_analyse")((test,))
+
+
+def pumpup_analyse_table(*, test, t_s, p_pa):
+    """Delivery from a table of times and pressures, or from a stretch of a log.
+
+    Model: as freeair_pumpup_analyse, with the starting pressure, the inflow, its fall with pressure
+    and a bend in that fitted to all readings by weighted least squares (Huber's weights from eight
+    readings on). fall and a bend of 0 +- 0.05 are what is expected beforehand; readings that tell
+    more prevail. Two rows give what freeair_pumpup_analyse gives. p_start_pa, p_end_pa and
+    duration_s of the test are not used.
+
+    Arguments:
+        test: Receiver and site.
+        t_s: Times, increasing. [s] Range [-1e12;1e12].
+        p_pa: Pressures, absolute. [Pa] Range [1e3;1e8].
+
+    Returns:
+        result: What the test says, from the first row to the last.
+
+    Raises:
+        StructureVersionError: a structure has an unknown size
+        DomainError: as in freeair_pumpup_analyse, or a row is outside its range
+        DataError: fewer than two rows, times that do not increase, or a last pressure not above the
+            first
+        NoSolutionError: no mass flows in between these states, whatever the inflow
+        NoConvergenceError: more than 100 iterations or 16384 time steps would be needed
+
+    Caution: A receiver under pressure stores energy like an explosive.
+
+    Caution: Never plug, reset or weaken a relief valve.
+
+    Source: JCGM 100:2008, 5.1; P. J. Huber, Robust Statistics, chapter 7 (weights)
+    """
+    return _runtime.call("freeair_pumpup_analyse_table")((test, t_s, p_pa,))
+
+
+def expectation_of_run(*, test, machine):
+    """Time and delivery to expect of a pump-up.
+
+    Model: q(p) = speed_ratio rated_m3_s eta(p/p_a) / eta(rated_pa / rated_ambient_pa), or
+    speed_ratio swept_m3 speed_rev_s induction eta(p/p_a); with that inflow the lumped receiver of
+    the pumpup topic is integrated over pressure (fourth-order Runge-Kutta, relative error below
+    1e-7). Uncertainty as in freeair_pumpup_analyse.
+
+    Arguments:
+        test: Receiver, site, start and end of the run; duration_s matters for CYCLING alone,
+            measured gas temperatures at the end are not used.
+        machine: The machine.
+
+    Returns:
+        result: What to expect.
+
+    Raises:
+        StructureVersionError: a structure has an unknown size
+        DomainError: a field is missing or outside its range, or as in freeair_pumpup_analyse
+        NoSolutionError: such a machine levels off below p_end_pa, now or within its uncertainty
+        NoConvergenceError: more than 100 iterations or 16384 steps would be needed
+
+    Caution: A receiver under pressure stores energy like an explosive.
+
+    Source: common practice; volumetric efficiency with clearance: any textbook of thermodynamics,
+    as Rogers and Mayhew, Engineering Thermodynamics, reciprocating compressors
+    """
+    return _runtime.call("freeair_expectation_of_run")((test, machine,))
+
+
+ExpectationTimesResult = _collections.namedtuple(
+    "ExpectationTimesResult", ['t_s', 't_uncertainty_s'])
+
+
+def expectation_times(*, test, machine, p_pa):
+    """Times at which pressures are to be expected.
+
+    Model: as freeair_expectation_of_run, one run through all pressures.
+
+    Arguments:
+        test: Receiver, site, start of the run; the last pressure takes the place of p_end_pa.
+        machine: The machine.
+        p_pa: Pressures, absolute, increasing, the first above p_start_pa. [Pa] Range [1e3;1e8].
+
+    Returns:
+        t_s: Time of each. [s]
+        t_uncertainty_s: Its standard uncertainty. [s]
+
+    Raises:
+        StructureVersionError: a structure has an unknown size
+        DomainError: a field is missing or outside its range, or as in freeair_pumpup_analyse
+        DataError: no pressure, or they do not increase from p_start_pa
+        NoSolutionError: such a machine levels off below the last pressure, now or within its
+            uncertainty
+        NoConvergenceError: more than 100 iterations or 16384 steps would be needed
+
+    Source: common practice
+    """
+    return _runtime.call("freeair_expectation_times")((test, machine, p_pa,), ExpectationTimesResult)
+
+
+ExpectationCompareResult = _collections.namedtuple(
+    "ExpectationCompareResult", ['ratio', 'ratio_uncertainty', 'verdict'])
+
+
+def expectation_compare(*, found_m3_s, found_uncertainty_m3_s, expected_m3_s, expected_uncertainty_m3_s, required_ratio, confidence):
+    """What was found over what was to be expected, and whether that will do.
+
+    Model: ratio = found / expected, relative uncertainties added in squares;
+    freeair_verdict_decide() on ratio >= required_ratio. FAILS means short.
+
+    Arguments:
+        found_m3_s: Delivery found. [m3/s] Range [0;1e6].
+        found_uncertainty_m3_s: Its standard uncertainty. [m3/s] Range [0;1e6].
+        expected_m3_s: Delivery expected. [m3/s] Range [1e-9;1e6].
+        expected_uncertainty_m3_s: Its standard uncertainty. [m3/s] Range [0;1e6].
+        required_ratio: Least ratio that will do. Range (0;2].
+        confidence: Probability required of a firm verdict. Range (0.5;1).
+
+    Returns:
+        ratio: Found over expected.
+        ratio_uncertainty: Its standard uncertainty.
+        verdict: The decision. One of VERDICT_* (enumeration freeair_verdict).
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: JCGM 100:2008, 5.1.6; JCGM 106:2012, 8.3
+    """
+    return _runtime.call("freeair_expectation_compare")((found_m3_s, found_uncertainty_m3_s, expected_m3_s, expected_uncertainty_m3_s, required_ratio, confidence,), ExpectationCompareResult)
+
+
+def pumpup_curve_shape_from_readings(*, t_s, p_pa, reading_uncertainty_pa=None):
+    """Shape of a pump-up curve from its readings.
+
+    Model: p = p0 + s0 (1 - exp(-b t)) / b, which solves dp/dt = s0 - b (p - p0); fitted by least
+    squares (Gauss-Newton, at most 100 iterations, Huber's weights from eight readings on). Level-
+    off p0 + s0 / b for b > 2 u(b). Early and late slopes are those of Theil and Sen over the first
+    and last third.
+
+    Arguments:
+        t_s: Times, increasing. [s] Range [-1e12;1e12].
+        p_pa: Pressures, absolute. [Pa] Range [1e3;1e8].
+        reading_uncertainty_pa: Standard uncertainty of one reading. [Pa] Range [0;1e7]. Default:
+            scatter about the fit with eight readings or more, else 0.5 % of the rise.
+
+    Returns:
+        shape: The shape.
+
+    Raises:
+        StructureVersionError: the structure has an unknown size
+        DomainError: an input is outside its range
+        DataError: fewer than four readings, times that do not increase, or no rise in all
+        NoConvergenceError: the fit did not settle
+
+    Source: common practice; algebra
+    """
+    return _runtime.call("freeair_pumpup_curve_shape_from_readings")((t_s, p_pa, reading_uncertainty_pa,))
+
+
+def pressure_log_segment(*, t_s, p_pa, state=None, options, capacity):
+    """Cuts a log into phases.
+
+    Model: where the state is known, runs of it are the phases. Elsewhere a pressure that turns by
+    at least band_pa has turned: it rises while loaded; it falls while idle, unless it turned well
+    below the cut-out, rises again and again within the fall, or falls well below the cut-in: then
+    it is loaded and more is drawn than delivered. Less movement than that is loaded when the
+    pressure rises repeatedly faster than settled gas warms (2e-5 of it per second), else unknown. A
+    standstill of frozen_s is frozen when the state changed during it, or it is the whole log of ten
+    readings or more; and, where half the readings or more differ from the one before and chance
+    makes it as long less than once in a million, also when the pressure moved on both sides of it.
+
+    Arguments:
+        t_s: Times. [s] Range [-1e12;1e12].
+        p_pa: Pressures, absolute; NaN where missing. [Pa] Range [0;1e8].
+        state: What another channel says of the machine. One of PRESSURE_LOG_KIND_* (enumeration
+            freeair_pressure_log_kind). Default: null: from the pressure alone.
+        options: How to read the log.
+        capacity: Phases that there is room for.
+
+    Returns:
+        phases: The phases in order; struct_size of each is set by the caller.
+
+    Raises:
+        StructureVersionError: a structure has an unknown size
+        DomainError: a field, a time, a pressure or a state is outside its range, cut_in_pa is not
+            below cut_out_pa, or there are more than 4294967295 readings
+        DataError: fewer than 3 usable readings, or more than a quarter are out of order
+
+    Source: H. Theil, A rank-invariant method of linear and polynomial regression analysis, 1950; P.
+    K. Sen, Estimates of the regression coefficient based on Kendall's tau, 1968 (slopes); common
+    practice (phases)
+    """
+    return _runtime.call("freeair_pressure_log_segment")((t_s, p_pa, state, options, capacity,))
+
+
+def pressure_log_state_from_current(*, current_a, stopped_below_a, loaded_above_a=None):
+    """State from the motor current.
+
+    Model: STOPPED below the first level, LOADED from the second up, UNLOADED between them; UNKNOWN
+    where the current is NaN, and between the levels and above them when the second is not given.
+
+    Arguments:
+        current_a: Current; NaN where missing. [A] Range [0;1e6].
+        stopped_below_a: Below this the motor stands. [A] Range (0;1e6].
+        loaded_above_a: From this up the machine is loaded. [A] Range (0;1e6]. Default: not known.
+
+    Returns:
+        state: State of each reading. One of PRESSURE_LOG_KIND_* (enumeration
+            freeair_pressure_log_kind).
+
+    Raises:
+        DomainError: a level or a current is outside its range, or the levels are not in order
+
+    Source: common practice
+    """
+    return _runtime.call("freeair_pressure_log_state_from_current")((current_a, stopped_below_a, loaded_above_a,))
+
+
+PressureLogCurrentLevelsResult = _collections.namedtuple(
+    "PressureLogCurrentLevelsResult", ['stopped_below_a', 'loaded_above_a'])
+
+
+def pressure_log_current_levels(*, current_a):
+    """Levels that part the motor current of a log into stopped, unloaded and loaded.
+
+    Model: stopped below 15 % of the current that 5 % of the readings exceed; above that the level
+    that leaves the least variance within two classes (Otsu), taken when their means lie more than 4
+    standard deviations within the classes and a fifth apart, else NaN: then only one running level
+    was seen.
+
+    Arguments:
+        current_a: Current; NaN where missing. [A] Range [0;1e6].
+
+    Returns:
+        stopped_below_a: Below this the motor stands. [A]
+        loaded_above_a: From this up the machine is loaded; NaN when that cannot be told. [A]
+
+    Raises:
+        DomainError: a current is outside its range
+        DataError: fewer than 10 readings, or no current at all
+
+    Source: N. Otsu, A threshold selection method from gray-level histograms, IEEE Trans. SMC 9
+    (1979) 62
+    """
+    return _runtime.call("freeair_pressure_log_current_levels")((current_a,), PressureLogCurrentLevelsResult)
+
+
+def pressure_log_state_from_switch(*, signal, when_high, when_low):
+    """State from a switch or contact.
+
+    Model: one state above a half, another below; UNKNOWN where the signal is NaN. A solenoid that
+    loads: LOADED and IDLE; a valve that shuts the intake: IDLE and LOADED; a motor contactor:
+    UNKNOWN and STOPPED.
+
+    Arguments:
+        signal: Signal, 0 or 1. Range [-1e6;1e6].
+        when_high: State above a half. One of PRESSURE_LOG_KIND_* (enumeration
+            freeair_pressure_log_kind).
+        when_low: State below. One of PRESSURE_LOG_KIND_* (enumeration freeair_pressure_log_kind).
+
+    Returns:
+        state: State of each reading. One of PRESSURE_LOG_KIND_* (enumeration
+            freeair_pressure_log_kind).
+
+    Raises:
+        DomainError: a signal is outside its range, or a state is not one of UNKNOWN to IDLE
+
+    Source: definition
+    """
+    return _runtime.call("freeair_pressure_log_state_from_switch")((signal, when_high, when_low,))
+
+
+def duty_from_phases(*, phases, options):
+    """Sums up the phases of a log.
+
+    Model: draw_share = sum of loaded times / sum of cycle times over complete cycles; its
+    uncertainty is the scatter from cycle to cycle and that of the instants of loading and
+    unloading, whose errors are taken as alike in all. Without a complete cycle it is slope_share =
+    s_i / (s_l / 1.25 + s_i), s_l the slope loaded, s_i the fall idle; the gas heats while it is
+    loaded, and 1.25 +- 0.15 is how much steeper that makes s_l (lumped model of the receiver, band
+    from cut-in to cut-out). Where the machine never cuts out it is 1, without an uncertainty. Never
+    cutting out: loaded for 95 % of at least five minutes, no cut-out seen, and the rise over a time
+    as long as the last loaded phase, at 95 % confidence, less than what is missing to cut_out_pa,
+    or band_pa when that is not given.
+
+    Arguments:
+        phases: Phases of one log, in order.
+        options: Those with which the log was cut: cut_out_pa and band_pa (3 % of the highest
+            pressure when not given) are used.
+
+    Returns:
+        summary: What they add up to.
+
+    Raises:
+        StructureVersionError: a structure has an unknown size
+        DomainError: a field of options is outside its range, or a phase has an unknown kind
+        DataError: there is no phase
+
+    Source: common practice: leakage = capacity T / (T + t), T loaded, t unloaded, no use; algebra
+    """
+    return _runtime.call("freeair_duty_from_phases")((phases, options,))
+
+
 def evidence_find(*, kind, name):
     """Code of an entry by its name.
 
@@ -9468,6 +10121,15 @@ __all__ = [
     "DIAGNOSIS_SUPPLY_UNKNOWN",
     "DIAGNOSIS_THREE_PHASE",
     "DIAGNOSIS_USED",
+    "DUTY_AMBIGUOUS",
+    "DUTY_FEW_CYCLES",
+    "DUTY_HAS_FROZEN",
+    "DUTY_HAS_GAPS",
+    "DUTY_LEFT_OUT",
+    "DUTY_NEVER_CUTS_OUT",
+    "DUTY_NEVER_LOADS",
+    "DUTY_SINKS_LOADED",
+    "DUTY_UNSETTLED",
     "DeliveryResult",
     "DeliveryStage",
     "DiagnosisCause",
@@ -9482,6 +10144,7 @@ __all__ = [
     "DiagnosisSummary",
     "DryAirProperties",
     "DryAirSaturationResult",
+    "DutySummary",
     "ERR_DATA",
     "ERR_DIMENSION",
     "ERR_DOMAIN",
@@ -9627,6 +10290,10 @@ __all__ = [
     "EvidenceReadings",
     "EvidenceReadingsCheckResult",
     "EvidenceReadingsGetResult",
+    "ExpectationCompareResult",
+    "ExpectationMachine",
+    "ExpectationResult",
+    "ExpectationTimesResult",
     "FASTENER_ISO",
     "FASTENER_ISO_10_9",
     "FASTENER_ISO_12_9",
@@ -9751,12 +10418,29 @@ __all__ = [
     "PREDICTION_DRAWN_DOWN",
     "PREDICTION_GIVEN",
     "PREDICTION_SOAKED",
+    "PRESSURE_LOG_FROZEN",
+    "PRESSURE_LOG_GAP",
+    "PRESSURE_LOG_IDLE",
+    "PRESSURE_LOG_LOADED",
+    "PRESSURE_LOG_STOPPED",
+    "PRESSURE_LOG_UNKNOWN",
+    "PRESSURE_LOG_UNLOADED",
+    "PUMPUP_CYCLING",
+    "PUMPUP_DRAWN_DOWN",
+    "PUMPUP_SOAKED",
+    "PUMPUP_UNKNOWN",
     "PredictionLeakDownResult",
     "PredictionPumpupResult",
     "PredictionResult",
     "PredictionRun",
     "PredictionTimesResult",
+    "PressureLogCurrentLevelsResult",
+    "PressureLogOptions",
+    "PressureLogPhase",
     "PulleyOpenWrapResult",
+    "PumpupCurveShape",
+    "PumpupResult",
+    "PumpupTest",
     "RATING_BORE",
     "RATING_CLEARANCE",
     "RATING_HEATING",
@@ -9944,6 +10628,7 @@ __all__ = [
     "dry_air_transport_conductivity_from_density",
     "dry_air_transport_viscosity",
     "dry_air_transport_viscosity_from_density",
+    "duty_from_phases",
     "evidence_check_for",
     "evidence_count",
     "evidence_find",
@@ -9954,6 +10639,9 @@ __all__ = [
     "evidence_remedy",
     "evidence_text",
     "evidence_title",
+    "expectation_compare",
+    "expectation_of_run",
+    "expectation_times",
     "fastener_nut_factor",
     "fastener_pitch",
     "fastener_preload",
@@ -10059,6 +10747,10 @@ __all__ = [
     "prediction_level_off",
     "prediction_pumpup",
     "prediction_times",
+    "pressure_log_current_levels",
+    "pressure_log_segment",
+    "pressure_log_state_from_current",
+    "pressure_log_state_from_switch",
     "pulley_belt_speed",
     "pulley_best_belt_speed",
     "pulley_centre_from_crossed_length",
@@ -10070,6 +10762,9 @@ __all__ = [
     "pulley_open_length",
     "pulley_open_wrap",
     "pulley_span",
+    "pumpup_analyse",
+    "pumpup_analyse_table",
+    "pumpup_curve_shape_from_readings",
     "rating_complete",
     "receiver_cycle",
     "receiver_fill_time",

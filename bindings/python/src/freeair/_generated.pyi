@@ -153,6 +153,26 @@ RATING_BORE: int
 RATING_CLEARANCE: int
 RATING_VALVES: int
 RATING_HEATING: int
+PUMPUP_UNKNOWN: int
+PUMPUP_SOAKED: int
+PUMPUP_DRAWN_DOWN: int
+PUMPUP_CYCLING: int
+PRESSURE_LOG_UNKNOWN: int
+PRESSURE_LOG_LOADED: int
+PRESSURE_LOG_UNLOADED: int
+PRESSURE_LOG_STOPPED: int
+PRESSURE_LOG_IDLE: int
+PRESSURE_LOG_GAP: int
+PRESSURE_LOG_FROZEN: int
+DUTY_NEVER_CUTS_OUT: int
+DUTY_NEVER_LOADS: int
+DUTY_HAS_FROZEN: int
+DUTY_HAS_GAPS: int
+DUTY_LEFT_OUT: int
+DUTY_FEW_CYCLES: int
+DUTY_AMBIGUOUS: int
+DUTY_UNSETTLED: int
+DUTY_SINKS_LOADED: int
 EVIDENCE_KIND_CAUSE: int
 EVIDENCE_KIND_OBSERVATION: int
 EVIDENCE_KIND_READING: int
@@ -570,6 +590,195 @@ class PredictionResult(Structure):
     reached: int
     evaluations: int
     def __init__(self, *, time_s: float | None = ..., cut_in_s: float | None = ..., end_pa: float | None = ..., start_gas_k: float | None = ..., end_gas_k: float | None = ..., end_wall_k: float | None = ..., start_delivery_m3_s: float | None = ..., end_delivery_m3_s: float | None = ..., mean_delivery_m3_s: float | None = ..., apparent_m3_s: float | None = ..., shaft_j: float | None = ..., reached: int | None = ..., evaluations: int | None = ...) -> None: ...
+
+class PumpupTest(Structure):
+    v_receiver_m3: float
+    v_piping_m3: float
+    v_water_m3: float
+    v_uncertainty_m3: float
+    p_ambient_pa: float
+    p_ambient_uncertainty_pa: float
+    t_ambient_k: float
+    t_ambient_uncertainty_k: float
+    p_start_pa: float
+    p_end_pa: float
+    duration_s: float
+    duration_uncertainty_s: float
+    reading_uncertainty_pa: float
+    gauge_scale_uncertainty: float
+    t_start_k: float
+    t_end_k: float
+    t_gas_uncertainty_k: float
+    t_wall_start_k: float
+    p_before_pa: float
+    draw_s: float
+    rest_s: float
+    t_in_k: float
+    t_in_uncertainty_k: float
+    ua_gas_w_k: float
+    ua_wall_w_k: float
+    c_wall_j_k: float
+    thermal_uncertainty: float
+    fall: float
+    fall_uncertainty: float
+    humidity: float
+    humidity_uncertainty: float
+    p_reference_pa: float
+    t_reference_k: float
+    humidity_reference: float
+    start: int
+    reference: int
+    def __init__(self, *, v_receiver_m3: float | None = ..., v_piping_m3: float | None = ..., v_water_m3: float | None = ..., v_uncertainty_m3: float | None = ..., p_ambient_pa: float | None = ..., p_ambient_uncertainty_pa: float | None = ..., t_ambient_k: float | None = ..., t_ambient_uncertainty_k: float | None = ..., p_start_pa: float | None = ..., p_end_pa: float | None = ..., duration_s: float | None = ..., duration_uncertainty_s: float | None = ..., reading_uncertainty_pa: float | None = ..., gauge_scale_uncertainty: float | None = ..., t_start_k: float | None = ..., t_end_k: float | None = ..., t_gas_uncertainty_k: float | None = ..., t_wall_start_k: float | None = ..., p_before_pa: float | None = ..., draw_s: float | None = ..., rest_s: float | None = ..., t_in_k: float | None = ..., t_in_uncertainty_k: float | None = ..., ua_gas_w_k: float | None = ..., ua_wall_w_k: float | None = ..., c_wall_j_k: float | None = ..., thermal_uncertainty: float | None = ..., fall: float | None = ..., fall_uncertainty: float | None = ..., humidity: float | None = ..., humidity_uncertainty: float | None = ..., p_reference_pa: float | None = ..., t_reference_k: float | None = ..., humidity_reference: float | None = ..., start: int | None = ..., reference: int | None = ...) -> None: ...
+
+class PumpupResult(Structure):
+    mass_kg: float
+    mass_flow_kg_s: float
+    mass_flow_uncertainty_kg_s: float
+    delivery_m3_s: float
+    delivery_uncertainty_m3_s: float
+    reference_m3_s: float
+    reference_uncertainty_m3_s: float
+    plain_m3_s: float
+    bias: float
+    bias_uncertainty: float
+    p_start_pa: float
+    p_end_pa: float
+    duration_s: float
+    t_start_k: float
+    t_end_k: float
+    t_end_uncertainty_k: float
+    t_wall_start_k: float
+    t_wall_end_k: float
+    fall: float
+    fall_uncertainty: float
+    scatter_pa: float
+    from_volume_m3_s: float
+    from_readings_m3_s: float
+    from_scale_m3_s: float
+    from_time_m3_s: float
+    from_barometer_m3_s: float
+    from_ambient_m3_s: float
+    from_humidity_m3_s: float
+    from_start_m3_s: float
+    from_end_m3_s: float
+    from_inlet_m3_s: float
+    from_exchange_m3_s: float
+    from_course_m3_s: float
+    def __init__(self, *, mass_kg: float | None = ..., mass_flow_kg_s: float | None = ..., mass_flow_uncertainty_kg_s: float | None = ..., delivery_m3_s: float | None = ..., delivery_uncertainty_m3_s: float | None = ..., reference_m3_s: float | None = ..., reference_uncertainty_m3_s: float | None = ..., plain_m3_s: float | None = ..., bias: float | None = ..., bias_uncertainty: float | None = ..., p_start_pa: float | None = ..., p_end_pa: float | None = ..., duration_s: float | None = ..., t_start_k: float | None = ..., t_end_k: float | None = ..., t_end_uncertainty_k: float | None = ..., t_wall_start_k: float | None = ..., t_wall_end_k: float | None = ..., fall: float | None = ..., fall_uncertainty: float | None = ..., scatter_pa: float | None = ..., from_volume_m3_s: float | None = ..., from_readings_m3_s: float | None = ..., from_scale_m3_s: float | None = ..., from_time_m3_s: float | None = ..., from_barometer_m3_s: float | None = ..., from_ambient_m3_s: float | None = ..., from_humidity_m3_s: float | None = ..., from_start_m3_s: float | None = ..., from_end_m3_s: float | None = ..., from_inlet_m3_s: float | None = ..., from_exchange_m3_s: float | None = ..., from_course_m3_s: float | None = ...) -> None: ...
+
+class ExpectationMachine(Structure):
+    rated_m3_s: float
+    rated_pa: float
+    rated_ambient_pa: float
+    rated_uncertainty: float
+    swept_m3: float
+    speed_rev_s: float
+    induction: float
+    induction_uncertainty: float
+    speed_ratio: float
+    speed_ratio_uncertainty: float
+    clearance: float
+    clearance_uncertainty: float
+    n_expansion: float
+    stages: int
+    reserved: int
+    def __init__(self, *, rated_m3_s: float | None = ..., rated_pa: float | None = ..., rated_ambient_pa: float | None = ..., rated_uncertainty: float | None = ..., swept_m3: float | None = ..., speed_rev_s: float | None = ..., induction: float | None = ..., induction_uncertainty: float | None = ..., speed_ratio: float | None = ..., speed_ratio_uncertainty: float | None = ..., clearance: float | None = ..., clearance_uncertainty: float | None = ..., n_expansion: float | None = ..., stages: int | None = ..., reserved: int | None = ...) -> None: ...
+
+class ExpectationResult(Structure):
+    time_s: float
+    time_uncertainty_s: float
+    time_from_machine_s: float
+    time_from_receiver_s: float
+    time_from_readings_s: float
+    delivery_m3_s: float
+    delivery_uncertainty_m3_s: float
+    start_delivery_m3_s: float
+    end_delivery_m3_s: float
+    t_end_k: float
+    def __init__(self, *, time_s: float | None = ..., time_uncertainty_s: float | None = ..., time_from_machine_s: float | None = ..., time_from_receiver_s: float | None = ..., time_from_readings_s: float | None = ..., delivery_m3_s: float | None = ..., delivery_uncertainty_m3_s: float | None = ..., start_delivery_m3_s: float | None = ..., end_delivery_m3_s: float | None = ..., t_end_k: float | None = ...) -> None: ...
+
+class PumpupCurveShape(Structure):
+    slope_pa_s: float
+    early_slope_pa_s: float
+    early_slope_uncertainty_pa_s: float
+    late_slope_pa_s: float
+    late_slope_uncertainty_pa_s: float
+    slope_ratio: float
+    slope_ratio_uncertainty: float
+    curvature: float
+    curvature_uncertainty: float
+    approach_1_s: float
+    approach_uncertainty_1_s: float
+    level_off_pa: float
+    level_off_uncertainty_pa: float
+    level_off_least_pa: float
+    scatter_pa: float
+    level_in_sight: int
+    reserved: int
+    def __init__(self, *, slope_pa_s: float | None = ..., early_slope_pa_s: float | None = ..., early_slope_uncertainty_pa_s: float | None = ..., late_slope_pa_s: float | None = ..., late_slope_uncertainty_pa_s: float | None = ..., slope_ratio: float | None = ..., slope_ratio_uncertainty: float | None = ..., curvature: float | None = ..., curvature_uncertainty: float | None = ..., approach_1_s: float | None = ..., approach_uncertainty_1_s: float | None = ..., level_off_pa: float | None = ..., level_off_uncertainty_pa: float | None = ..., level_off_least_pa: float | None = ..., scatter_pa: float | None = ..., level_in_sight: int | None = ..., reserved: int | None = ...) -> None: ...
+
+class PressureLogOptions(Structure):
+    gap_s: float
+    frozen_s: float
+    band_pa: float
+    settle_s: float
+    noise_pa: float
+    cut_in_pa: float
+    cut_out_pa: float
+    def __init__(self, *, gap_s: float | None = ..., frozen_s: float | None = ..., band_pa: float | None = ..., settle_s: float | None = ..., noise_pa: float | None = ..., cut_in_pa: float | None = ..., cut_out_pa: float | None = ...) -> None: ...
+
+class PressureLogPhase(Structure):
+    start_s: float
+    end_s: float
+    start_uncertainty_s: float
+    end_uncertainty_s: float
+    p_start_pa: float
+    p_end_pa: float
+    slope_pa_s: float
+    slope_uncertainty_pa_s: float
+    early_slope_pa_s: float
+    late_slope_pa_s: float
+    late_slope_uncertainty_pa_s: float
+    kind: int
+    start_seen: int
+    end_seen: int
+    settled: int
+    first: int
+    count: int
+    left_out: int
+    reserved: int
+    def __init__(self, *, start_s: float | None = ..., end_s: float | None = ..., start_uncertainty_s: float | None = ..., end_uncertainty_s: float | None = ..., p_start_pa: float | None = ..., p_end_pa: float | None = ..., slope_pa_s: float | None = ..., slope_uncertainty_pa_s: float | None = ..., early_slope_pa_s: float | None = ..., late_slope_pa_s: float | None = ..., late_slope_uncertainty_pa_s: float | None = ..., kind: int | None = ..., start_seen: int | None = ..., end_seen: int | None = ..., settled: int | None = ..., first: int | None = ..., count: int | None = ..., left_out: int | None = ..., reserved: int | None = ...) -> None: ...
+
+class DutySummary(Structure):
+    observed_s: float
+    loaded_s: float
+    unloaded_s: float
+    stopped_s: float
+    idle_s: float
+    unknown_s: float
+    missing_s: float
+    duty: float
+    duty_uncertainty: float
+    cycle_s: float
+    cycle_uncertainty_s: float
+    cut_in_pa: float
+    cut_in_uncertainty_pa: float
+    cut_out_pa: float
+    cut_out_uncertainty_pa: float
+    load_slope_pa_s: float
+    load_slope_uncertainty_pa_s: float
+    idle_slope_pa_s: float
+    idle_slope_uncertainty_pa_s: float
+    cooling_pa: float
+    draw_share: float
+    draw_share_uncertainty: float
+    slope_share: float
+    slope_share_uncertainty: float
+    n_loads: int
+    n_cycles: int
+    findings: int
+    left_out: int
+    def __init__(self, *, observed_s: float | None = ..., loaded_s: float | None = ..., unloaded_s: float | None = ..., stopped_s: float | None = ..., idle_s: float | None = ..., unknown_s: float | None = ..., missing_s: float | None = ..., duty: float | None = ..., duty_uncertainty: float | None = ..., cycle_s: float | None = ..., cycle_uncertainty_s: float | None = ..., cut_in_pa: float | None = ..., cut_in_uncertainty_pa: float | None = ..., cut_out_pa: float | None = ..., cut_out_uncertainty_pa: float | None = ..., load_slope_pa_s: float | None = ..., load_slope_uncertainty_pa_s: float | None = ..., idle_slope_pa_s: float | None = ..., idle_slope_uncertainty_pa_s: float | None = ..., cooling_pa: float | None = ..., draw_share: float | None = ..., draw_share_uncertainty: float | None = ..., slope_share: float | None = ..., slope_share_uncertainty: float | None = ..., n_loads: int | None = ..., n_cycles: int | None = ..., findings: int | None = ..., left_out: int | None = ...) -> None: ...
 
 class EvidenceReadings(Structure):
     delivery_m3_s: float
@@ -2319,6 +2528,44 @@ class RatingCompleteResult(NamedTuple):
     delivery_m3_s: float
 
 def rating_complete(*, machine: Machine, site: MachineSite) -> RatingCompleteResult: ...
+
+def pumpup_analyse(*, test: PumpupTest) -> PumpupResult: ...
+
+def pumpup_analyse_table(*, test: PumpupTest, t_s: _Sequence[float], p_pa: _Sequence[float]) -> PumpupResult: ...
+
+def expectation_of_run(*, test: PumpupTest, machine: ExpectationMachine) -> ExpectationResult: ...
+
+class ExpectationTimesResult(NamedTuple):
+    t_s: _Sequence[float]
+    t_uncertainty_s: _Sequence[float]
+
+def expectation_times(*, test: PumpupTest, machine: ExpectationMachine, p_pa: _Sequence[float]) -> ExpectationTimesResult: ...
+
+class ExpectationCompareResult(NamedTuple):
+    ratio: float
+    ratio_uncertainty: float
+    verdict: int
+
+@overload
+def expectation_compare(*, found_m3_s: float, found_uncertainty_m3_s: float, expected_m3_s: float, expected_uncertainty_m3_s: float, required_ratio: float, confidence: float) -> ExpectationCompareResult: ...
+@overload
+def expectation_compare(*, found_m3_s: _Array, found_uncertainty_m3_s: _Array, expected_m3_s: _Array, expected_uncertainty_m3_s: _Array, required_ratio: _Array, confidence: _Array) -> Any: ...
+
+def pumpup_curve_shape_from_readings(*, t_s: _Sequence[float], p_pa: _Sequence[float], reading_uncertainty_pa: float | None = ...) -> PumpupCurveShape: ...
+
+def pressure_log_segment(*, t_s: _Sequence[float], p_pa: _Sequence[float], state: _Sequence[int] | None = ..., options: PressureLogOptions, capacity: int) -> _Sequence[PressureLogPhase]: ...
+
+def pressure_log_state_from_current(*, current_a: _Sequence[float], stopped_below_a: float, loaded_above_a: float | None = ...) -> _Sequence[int]: ...
+
+class PressureLogCurrentLevelsResult(NamedTuple):
+    stopped_below_a: float
+    loaded_above_a: float
+
+def pressure_log_current_levels(*, current_a: _Sequence[float]) -> PressureLogCurrentLevelsResult: ...
+
+def pressure_log_state_from_switch(*, signal: _Sequence[float], when_high: int, when_low: int) -> _Sequence[int]: ...
+
+def duty_from_phases(*, phases: _Sequence[PressureLogPhase], options: PressureLogOptions) -> DutySummary: ...
 
 @overload
 def evidence_find(*, kind: int, name: str) -> int: ...
