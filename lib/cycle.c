@@ -113,9 +113,10 @@ static void fill_power(const freeair__cycle *c, const freeair__cycle_sums *q, do
   if (c->intercooler >= 0) r->intercooler_w = q->heat[c->intercooler] * per_s;
 }
 
-static void fill(const freeair__cycle *c, const freeair__cycle_state *s, const freeair__cycle_sums *q,
-                 const freeair__cycle_effort *effort, freeair_cycle_result *r)
+void freeair__cycle_report(const freeair__cycle *c, const freeair__cycle_state *s, const freeair__cycle_sums *q,
+                           const freeair__cycle_effort *effort, freeair_cycle_result *r)
 {
+  *r = initial;
   double per_s = s->omega / 6.28318530717958647693;
   r->plenum_pa = q->pressure[c->plenum] * per_s;
   r->plenum_k = q->temperature[c->plenum] * per_s;
@@ -156,7 +157,7 @@ int32_t freeair_cycle_point(const freeair_machine *machine, const freeair_machin
     freeair__cycle_effort effort;
     status = freeair__cycle_solve(&c, accuracy, &s, &work, &sums, &effort);
     if (status == FREEAIR_OK) {
-      fill(&c, &s, &sums, &effort, &r);
+      freeair__cycle_report(&c, &s, &sums, &effort, &r);
       status = limits(&c, &s);
     }
   }

@@ -4,7 +4,7 @@
 
 #include "internal/check.h"
 #include "internal/machine.h"
-#include "internal/receiver_run.h"
+#include "internal/prediction.h"
 #include "internal/structure.h"
 
 static const freeair_prediction_run initial_run = FREEAIR_PREDICTION_RUN_INIT;
@@ -68,19 +68,9 @@ static void describe_receiver(const freeair__cycle *c, freeair__receiver *r)
   r->demand_kg_s = c->m.demand_m3_s * c->site.barometric_pa / (c->gas_r * c->site.ambient_k);
 }
 
-/* A run made ready: pump mapped, receiver in its first state. */
-typedef struct prepared {
-  freeair__cycle c;
-  freeair__delivery_map map;
-  freeair__receiver receiver;
-  freeair__receiver_state start;
-  freeair_prediction_run run;
-  double from_p; /* true pressures */
-  double to_p;
-} prepared;
-
-static int32_t prepare(const freeair_machine *machine, const freeair_machine_site *site,
-                       const freeair_prediction_run *run, double to_reading, prepared *q, int32_t *evaluations)
+int32_t freeair__pump_run_prepare(const freeair_machine *machine, const freeair_machine_site *site,
+                                  const freeair_prediction_run *run, double to_reading, freeair__pump_run *q,
+                                  freeair__cycle_start *starts, freeair_cycle_result *points, int32_t *evaluations)
 {
   if (machine == NULL || site == NULL || run == NULL) return FREEAIR_ERR_NULL;
   int32_t status = read_machine(machine, site, &q->c);
@@ -106,12 +96,13 @@ static int32_t prepare(const freeair_machine *machine, const freeair_machine_sit
   /* demand may draw the pressure below the start */
   double low = fmin(q->from_p, pa);
   if (q->from_p > pa && q->receiver.demand_kg_s == 0.0 && q->receiver.leak_area == 0.0) low = q->from_p;
-  status = freeair__delivery_map_build(&q->c, low, q->to_p, q->run.nodes, q->run.accuracy, &q->map, evaluations);
+  status = freeair__delivery_map_build(&q->c, low, q->to_p, q->run.nodes, q->run.accuracy, &q->map, starts,
+                                       points, evaluations);
   q->receiver.map = &q->map;
   return status;
 }
 
-static double reading(const prepared *q, const freeair__receiver_state *s)
+static double reading(const freeair__pump_run *q, const freeair__receiver_state *s)
 {
   return freeair__receiver_pressure(&q->receiver, s) + q->c.m.gauge_error_pa;
 }
@@ -121,7 +112,7 @@ static double free_air(const freeair__cycle *c, double mass)
   return mass * c->gas_r * c->site.ambient_k / c->site.barometric_pa;
 }
 
-static double delivery_at(const prepared *q, const freeair__receiver_state *s)
+static double delivery_at(const freeair__pump_run *q, const freeair__receiver_state *s)
 {
   double mass;
   double enthalpy;
@@ -130,12 +121,12 @@ static double delivery_at(const prepared *q, const freeair__receiver_state *s)
   return free_air(&q->c, mass);
 }
 
-static double gas_temperature(const prepared *q, const freeair__receiver_state *s)
+static double gas_temperature(const freeair__pump_run *q, const freeair__receiver_state *s)
 {
   return s->energy / (s->mass * q->c.cv);
 }
 
-static void summarise(const prepared *q, const freeair__receiver_state *end, int reached,
+static void summarise(const freeair__pump_run *q, const freeair__receiver_state *end, int reached,
                       freeair_prediction_result *r)
 {
   r->time_s = reached ? end->t : INFINITY;
@@ -152,7 +143,7 @@ static void summarise(const prepared *q, const freeair__receiver_state *end, int
 }
 
 /* Runs to the end, noting when the cut-in pressure goes by. */
-static int run_through(const prepared *q, freeair__receiver_state *s, freeair_prediction_result *r)
+static int run_through(const freeair__pump_run *q, freeair__receiver_state *s, freeair_prediction_result *r)
 {
   double cut_in = q->c.m.cut_in_pa + q->c.m.switch_error_pa;
   *s = q->start;
@@ -177,8 +168,8 @@ int32_t freeair_prediction_pumpup(const freeair_machine *machine, const freeair_
   }
   freeair_prediction_result r = initial_result;
   int32_t status = missing ? FREEAIR_ERR_NULL : n < 2 ? FREEAIR_ERR_DOMAIN : FREEAIR_OK;
-  prepared q;
-  if (status == FREEAIR_OK) status = prepare(machine, site, run, NAN, &q, &r.evaluations);
+  freeair__pump_run q;
+  if (status == FREEAIR_OK) status = freeair__pump_run_prepare(machine, site, run, NAN, &q, NULL, NULL, &r.evaluations);
   if (status == FREEAIR_OK) {
     freeair__receiver_state end;
     int reached = run_through(&q, &end, &r);
@@ -216,7 +207,7 @@ static int32_t highest_reading(const double *p_pa, size_t n, double *highest)
 }
 
 /* Goes from reading to reading upwards, whatever their order. */
-static int find_times(const prepared *q, const double *p_pa, double *t_s, size_t n, freeair__receiver_state *s)
+static int find_times(const freeair__pump_run *q, const double *p_pa, double *t_s, size_t n, freeair__receiver_state *s)
 {
   int reached = 1;
   double done = 0.0;
@@ -238,30 +229,41 @@ static int find_times(const prepared *q, const double *p_pa, double *t_s, size_t
   return reached;
 }
 
+int32_t freeair__pump_run_times(const freeair_machine *machine, const freeair_machine_site *site,
+                                const freeair_prediction_run *run, const double *p_pa, double *t_s, size_t n,
+                                freeair__pump_run *q, freeair_cycle_result *points, freeair_prediction_result *r)
+{
+  double highest;
+  *r = initial_result;
+  int32_t status = highest_reading(p_pa, n, &highest);
+  if (status == FREEAIR_OK)
+    status = freeair__pump_run_prepare(machine, site, run, highest, q, NULL, points, &r->evaluations);
+  if (status == FREEAIR_OK) {
+    freeair__receiver_state end;
+    int reached = run_through(q, &end, r);
+    if (reached >= 0) {
+      summarise(q, &end, reached, r);
+      reached = find_times(q, p_pa, t_s, n, &end);
+    }
+    status = reached < 0 ? FREEAIR_ERR_NO_CONVERGENCE : reached == 0 ? FREEAIR_WARN_LIMIT : FREEAIR_OK;
+  }
+  if (status < 0) {
+    *r = initial_result;
+    for (size_t i = 0; i < n; i++) t_s[i] = NAN;
+  }
+  return status;
+}
+
 int32_t freeair_prediction_times(const freeair_machine *machine, const freeair_machine_site *site,
                                  const freeair_prediction_run *run, freeair_prediction_result *result,
                                  const double *p_pa, double *t_s, size_t n)
 {
   for (size_t i = 0; t_s != NULL && i < n; i++) t_s[i] = NAN;
   freeair_prediction_result r = initial_result;
-  double highest;
-  int32_t status = result == NULL || p_pa == NULL || t_s == NULL ? FREEAIR_ERR_NULL
-                                                                 : highest_reading(p_pa, n, &highest);
-  prepared q;
-  if (status == FREEAIR_OK) status = prepare(machine, site, run, highest, &q, &r.evaluations);
-  if (status == FREEAIR_OK) {
-    freeair__receiver_state end;
-    int reached = run_through(&q, &end, &r);
-    if (reached >= 0) {
-      summarise(&q, &end, reached, &r);
-      reached = find_times(&q, p_pa, t_s, n, &end);
-    }
-    status = reached < 0 ? FREEAIR_ERR_NO_CONVERGENCE : reached == 0 ? FREEAIR_WARN_LIMIT : FREEAIR_OK;
-  }
-  if (status < 0) {
-    r = initial_result;
-    for (size_t i = 0; t_s != NULL && i < n; i++) t_s[i] = NAN;
-  }
+  freeair__pump_run q;
+  int32_t status = FREEAIR_ERR_NULL;
+  if (result != NULL && p_pa != NULL && t_s != NULL)
+    status = freeair__pump_run_times(machine, site, run, p_pa, t_s, n, &q, NULL, &r);
   if (result == NULL) return status;
   int32_t written = freeair__structure_write(result, &r, sizeof r, FREEAIR_PREDICTION_RESULT_BASELINE);
   return status < 0 ? status : written < 0 ? written : status;

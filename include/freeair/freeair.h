@@ -71,6 +71,7 @@
 #include <freeair/pumpup_curve.h>
 #include <freeair/pressure_log.h>
 #include <freeair/duty.h>
+#include <freeair/outlook.h>
 #include <freeair/evidence.h>
 #include <freeair/evidence_readings.h>
 #include <freeair/likelihood.h>

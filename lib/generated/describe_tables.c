@@ -9835,6 +9835,49 @@ static const freeair_parameter parameters_freeair_duty_from_phases[] = {
 
 static const int32_t statuses_freeair_duty_from_phases[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA};
 
+static void loop_freeair_outlook_readings(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_outlook_readings((const freeair_machine *)(void *)a0, (const freeair_machine_site *)(void *)a1, (const freeair_prediction_run *)(void *)a2, (freeair_prediction_result *)(void *)a3, (const double *)(void *)a4, (double *)(void *)a5, (freeair_cycle_result *)(void *)a6, *(size_t *)(void *)a7, *(size_t *)(void *)a8);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+  }
+}
+
+static const freeair_parameter parameters_freeair_outlook_readings[] = {
+    {"machine", "The machine.", "", "", "", "", &structure_freeair_machine, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine), -1, -1},
+    {"site", "The site.", "", "", "", "", &structure_freeair_machine_site, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine_site), -1, -1},
+    {"run", "The run; it goes on to the highest of the readings, to_pa is ignored.", "", "", "", "", &structure_freeair_prediction_run, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_prediction_run), -1, -1},
+    {"result", "What became of it.", "", "", "", "", &structure_freeair_prediction_result, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_prediction_result), -1, -1},
+    {"p_pa", "Gauge readings, absolute, in any order.", "Pa", "(0;1e8)", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 8, -1},
+    {"t_s", "Time of each; infinite when not reached, 0 when at or below the start.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 8, -1},
+    {"points", "Operating point at each.", "", "", "", "", &structure_freeair_cycle_result, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(freeair_cycle_result), 8, 7},
+    {"points_stride", "Bytes from one point to the next.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+    {"n", "Number of readings, at least 1.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, 0, 0u, sizeof(size_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_outlook_readings[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_CONVERGENCE, FREEAIR_ERR_NO_SOLUTION};
+
 static void loop_freeair_evidence_find(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
   if (n == 0) return;
@@ -11251,6 +11294,7 @@ const freeair_function freeair__functions[] = {
     {"freeair_pressure_log_current_levels", "pressure_log", "Levels that part the motor current of a log into stopped, unloaded and loaded.", "stopped below 15 % of the current that 5 % of the readings exceed; above that the level that leaves the least variance within two classes (Otsu), taken when their means lie more than 4 standard deviations within the classes and a fifth apart, else NaN: then only one running level was seen.", "N. Otsu, A threshold selection method from gray-level histograms, IEEE Trans. SMC 9 (1979) 62", parameters_freeair_pressure_log_current_levels, statuses_freeair_pressure_log_current_levels, loop_freeair_pressure_log_current_levels, 4u, 4u, 0},
     {"freeair_pressure_log_state_from_switch", "pressure_log", "State from a switch or contact.", "one state above a half, another below; UNKNOWN where the signal is NaN. A solenoid that loads: LOADED and IDLE; a valve that shuts the intake: IDLE and LOADED; a motor contactor: UNKNOWN and STOPPED.", "definition", parameters_freeair_pressure_log_state_from_switch, statuses_freeair_pressure_log_state_from_switch, loop_freeair_pressure_log_state_from_switch, 5u, 3u, 0},
     {"freeair_duty_from_phases", "duty", "Sums up the phases of a log.", "draw_share = sum of loaded times / sum of cycle times over complete cycles; its uncertainty is the scatter from cycle to cycle and that of the instants of loading and unloading, whose errors are taken as alike in all. Without a complete cycle it is slope_share = s_i / (s_l / 1.25 + s_i), s_l the slope loaded, s_i the fall idle; the gas heats while it is loaded, and 1.25 +- 0.15 is how much steeper that makes s_l (lumped model of the receiver, band from cut-in to cut-out). Where the machine never cuts out it is 1, without an uncertainty. Never cutting out: loaded for 95 % of at least five minutes, no cut-out seen, and the rise over a time as long as the last loaded phase, at 95 % confidence, less than what is missing to cut_out_pa, or band_pa when that is not given.", "common practice: leakage = capacity T / (T + t), T loaded, t unloaded, no use; algebra", parameters_freeair_duty_from_phases, statuses_freeair_duty_from_phases, loop_freeair_duty_from_phases, 5u, 5u, 0},
+    {"freeair_outlook_readings", "outlook", "Times and operating points at which the receiver gauge passes given readings.", "the times are those of freeair_prediction_times; the operating points those of freeair_cycle_point, every quantity interpolated between the nodes of the run by a cubic over the square root of pressure. With seven nodes the interpolation adds less than 0.5 % to flows, pressures and power of a sound machine. Above the pressure that the machine reaches, the point is that at the highest pressure it reaches.", "common practice", parameters_freeair_outlook_readings, statuses_freeair_outlook_readings, loop_freeair_outlook_readings, 9u, 7u, 0},
     {"freeair_evidence_find", "evidence", "Code of an entry by its name.", "table look-up; case matters.", "definition", parameters_freeair_evidence_find, statuses_freeair_evidence_find, loop_freeair_evidence_find, 3u, 4u, 0},
     {"freeair_evidence_readings_get", "evidence_readings", "One reading and its uncertainty by code, so that a program can loop over them.", "look-up; NaN where not taken or not given.", "definition", parameters_freeair_evidence_readings_get, statuses_freeair_evidence_readings_get, loop_freeair_evidence_readings_get, 4u, 5u, 0},
     {"freeair_evidence_readings_check", "evidence_readings", "Whether every reading is in its documented range.", "the ranges documented at the fields; NaN passes.", "definition", parameters_freeair_evidence_readings_check, statuses_freeair_evidence_readings_check, loop_freeair_evidence_readings_check, 3u, 4u, 0},
@@ -11656,6 +11700,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {31, 28, 30, 27, 32, 29, 125, 126, 128, 124, 123, 120, 129, 127, 130, 121, 122, 225, 223, 224, 222, 221, 220, 101, 94, 99, 102, 95, 97, 105, 107, 108, 106, 104, 100, 103, 96, 98, 156, 154, 157, 153, 155, 152, 169, 170, 164, 171, 166, 165, 168, 167, 162, 161, 163, 151, 145, 150, 146, 147, 149, 148, 201, 199, 200, 197, 198, 195, 202, 196, 19, 23, 22, 24, 26, 18, 20, 25, 21, 267, 270, 271, 266, 272, 269, 268, 278, 277, 249, 253, 252, 248, 255, 254, 256, 246, 247, 250, 251, 260, 261, 258, 257, 259, 313, 314, 310, 311, 312, 315, 308, 309, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 294, 295, 297, 296, 288, 286, 287, 209, 203, 208, 210, 205, 204, 207, 206, 275, 276, 134, 132, 131, 136, 137, 139, 138, 133, 135, 59, 60, 264, 265, 262, 263, 239, 245, 240, 237, 242, 241, 243, 238, 244, 236, 305, 303, 307, 304, 300, 298, 301, 299, 302, 306, 273, 274, 322, 321, 323, 324, 325, 86, 84, 83, 75, 81, 78, 85, 76, 79, 77, 74, 82, 80, 191, 189, 187, 186, 183, 184, 188, 192, 190, 185, 88, 89, 87, 91, 92, 93, 90, 140, 143, 144, 141, 142, 173, 175, 172, 174, 177, 178, 176, 182, 180, 179, 181, 282, 281, 279, 280, 292, 290, 291, 293, 111, 112, 116, 115, 114, 118, 109, 110, 113, 117, 119, 284, 285, 289, 283, 213, 217, 218, 216, 214, 215, 211, 212, 219, 7, 9, 8, 11, 10, 13, 12, 14, 15, 194, 193, 158, 159, 160, 58, 52, 56, 57, 54, 53, 55, 64, 62, 67, 61, 66, 65, 63, 69, 71, 70, 73, 72, 68, 317, 318, 316, 320, 319, 5, 3, 4, 2, 6, 0, 1, 17, 16, 233, 234, 235, 230, 231, 226, 229, 227, 228, 232};
+const uint16_t freeair__functions_by_name[] = {31, 28, 30, 27, 32, 29, 125, 126, 128, 124, 123, 120, 129, 127, 130, 121, 122, 225, 223, 224, 222, 221, 220, 101, 94, 99, 102, 95, 97, 105, 107, 108, 106, 104, 100, 103, 96, 98, 156, 154, 157, 153, 155, 152, 169, 170, 164, 171, 166, 165, 168, 167, 162, 161, 163, 151, 145, 150, 146, 147, 149, 148, 201, 199, 200, 197, 198, 195, 202, 196, 19, 23, 22, 24, 26, 18, 20, 25, 21, 267, 270, 271, 266, 272, 269, 268, 278, 277, 249, 253, 252, 248, 255, 254, 256, 246, 247, 250, 251, 260, 261, 258, 257, 259, 314, 315, 311, 312, 313, 316, 309, 310, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 294, 296, 298, 297, 288, 286, 287, 209, 203, 208, 210, 205, 204, 207, 206, 275, 276, 134, 132, 131, 136, 137, 139, 138, 133, 135, 59, 60, 264, 265, 262, 263, 239, 245, 240, 237, 242, 241, 243, 238, 244, 236, 306, 304, 308, 305, 301, 299, 302, 300, 303, 307, 273, 274, 323, 322, 324, 325, 326, 86, 84, 83, 75, 81, 78, 85, 76, 79, 77, 74, 82, 80, 191, 189, 187, 186, 183, 184, 188, 192, 190, 185, 88, 89, 87, 91, 92, 93, 90, 140, 143, 144, 141, 142, 295, 173, 175, 172, 174, 177, 178, 176, 182, 180, 179, 181, 282, 281, 279, 280, 292, 290, 291, 293, 111, 112, 116, 115, 114, 118, 109, 110, 113, 117, 119, 284, 285, 289, 283, 213, 217, 218, 216, 214, 215, 211, 212, 219, 7, 9, 8, 11, 10, 13, 12, 14, 15, 194, 193, 158, 159, 160, 58, 52, 56, 57, 54, 53, 55, 64, 62, 67, 61, 66, 65, 63, 69, 71, 70, 73, 72, 68, 318, 319, 317, 321, 320, 5, 3, 4, 2, 6, 0, 1, 17, 16, 233, 234, 235, 230, 231, 226, 229, 227, 228, 232};
 
 const uint16_t freeair__constants_by_name[] = {76, 77, 74, 75, 78, 79, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 95, 93, 94, 47, 44, 45, 48, 46, 318, 310, 311, 309, 315, 307, 308, 306, 319, 316, 313, 312, 314, 317, 164, 163, 160, 161, 162, 158, 159, 166, 165, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 206, 297, 247, 298, 294, 210, 212, 213, 192, 211, 232, 221, 262, 200, 217, 207, 241, 218, 174, 246, 189, 201, 291, 272, 227, 190, 225, 268, 214, 296, 224, 231, 293, 260, 228, 182, 245, 183, 290, 198, 223, 269, 242, 175, 220, 205, 278, 181, 204, 180, 244, 216, 263, 177, 234, 186, 279, 276, 233, 257, 185, 202, 167, 170, 168, 169, 226, 256, 288, 289, 275, 219, 249, 248, 267, 250, 251, 194, 277, 179, 203, 178, 243, 265, 264, 197, 284, 280, 238, 173, 171, 199, 208, 209, 176, 184, 285, 215, 281, 254, 271, 270, 191, 292, 235, 187, 229, 286, 195, 253, 237, 240, 261, 287, 196, 239, 255, 282, 283, 230, 259, 258, 274, 273, 222, 188, 252, 266, 295, 236, 193, 172, 96, 109, 110, 102, 103, 104, 105, 106, 107, 108, 99, 100, 101, 97, 98, 132, 128, 130, 129, 119, 137, 118, 121, 123, 117, 114, 125, 124, 134, 116, 120, 122, 115, 113, 136, 133, 131, 126, 135, 127, 80, 81, 301, 304, 303, 302, 300, 305, 299, 112, 111, 332, 331, 51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 86, 89, 85, 82, 84, 87, 88, 83, 0, 327, 329, 328, 326, 330, 139, 140, 138, 157, 156, 155, 152, 154, 151, 153, 150, 149, 148, 147, 143, 144, 146, 141, 142, 145, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 92, 91, 90, 50, 49, 320, 321, 323, 325, 324, 322, 41, 43, 42, 1, 3, 5, 2, 4};

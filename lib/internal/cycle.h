@@ -6,6 +6,7 @@
 #ifndef FREEAIR_INTERNAL_CYCLE_H
 #define FREEAIR_INTERNAL_CYCLE_H
 
+#include <freeair/cycle.h>
 #include <freeair/machine.h>
 
 enum {
@@ -122,9 +123,8 @@ typedef struct freeair__cycle_card {
  * over the tolerance. n = 0: none known. */
 typedef struct freeair__cycle_mesh {
   int n;
-  int frozen; /* keep these steps */
-  double h[FREEAIR__STEPS];
-  double error[FREEAIR__STEPS];
+  float h[FREEAIR__STEPS];
+  float error[FREEAIR__STEPS];
 } freeair__cycle_mesh;
 
 /* How the state at the end of a revolution, and the heat to the walls, answer
@@ -143,6 +143,12 @@ typedef struct freeair__cycle_work {
   int order[FREEAIR__COLUMNS];
   double lu[FREEAIR__COLUMNS][FREEAIR__COLUMNS]; /* of identity minus the map's derivative */
 } freeair__cycle_work;
+
+/* A solution to begin from. */
+typedef struct freeair__cycle_start {
+  freeair__cycle_state state;
+  freeair__cycle_work work;
+} freeair__cycle_start;
 
 typedef struct freeair__cycle_effort {
   int32_t revolutions;
@@ -203,6 +209,10 @@ int freeair__cycle_revolution(const freeair__cycle *c, const freeair__cycle_stat
 
 /* Spreads the error evenly over new steps for another tolerance. */
 void freeair__cycle_remesh(freeair__cycle_mesh *mesh, double tolerance_ratio);
+
+/* Fills the public result; its integers and sizes included. */
+void freeair__cycle_report(const freeair__cycle *c, const freeair__cycle_state *s, const freeair__cycle_sums *q,
+                           const freeair__cycle_effort *effort, freeair_cycle_result *r);
 
 /* Friction power of a cylinder, and shaft power of the pump, at a shaft speed in rad/s. */
 double freeair__cycle_friction(const freeair__cycle *c, int cylinder, double omega);

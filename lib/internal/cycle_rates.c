@@ -272,219 +272,242 @@ static inline double conductivity(double t, double root)
   return 2.4947e-3 * t * root / (t + 194.0);
 }
 
-static inline int evaluate(const freeair__cycle *c, const freeair__cycle_state *s, double time, const double *y,
-                           freeair__cycle_rates *r, freeair__cycle_slopes *d, int with_slopes)
-{
-  int nv = c->n_volumes;
-  int n = 2 * nv;
-  int ny = c->n_cylinders;
+/* What the parts of an evaluation share. */
+typedef struct instant {
+  const freeair__cycle *c;
+  const freeair__cycle_state *s;
+  const double *y;
+  freeair__cycle_rates *r;
+  freeair__cycle_slopes *d; /* null when only rates are wanted */
+  double volume[FREEAIR__CYLINDERS];
+  double dv[FREEAIR__CYLINDERS]; /* by time */
+  double ddv[FREEAIR__CYLINDERS];
   double over_v[FREEAIR__VOLUMES];
   double root_rt[FREEAIR__NODES]; /* 1/sqrt(R T) */
-  double p_time[FREEAIR__NODES] = {0.0};
-  double dv[FREEAIR__CYLINDERS];
-  double ddv[FREEAIR__CYLINDERS];
-  double volume[FREEAIR__CYLINDERS];
-  double omega = s->omega;
+  double p_time[FREEAIR__NODES];  /* partial derivative of the pressure by time */
+} instant;
+
+/* Pressures and temperatures; returns 0 when a state is not physical. */
+static int look_at_volumes(instant *q, double time)
+{
+  const freeair__cycle *c = q->c;
+  double omega = q->s->omega;
   double sin_a = sin(omega * time);
   double cos_a = cos(omega * time);
-  double gamma1 = c->k - 1.0;
-
+  int nv = c->n_volumes;
   for (int v = 0; v < nv; v++) {
-    double mass = y[2 * v];
-    double energy = y[2 * v + 1];
+    double mass = q->y[2 * v];
+    double energy = q->y[2 * v + 1];
     if (!(mass > 0.0 && energy > 0.0 && mass < 1e300 && energy < 1e300)) return 0;
-    if (v < ny) {
-      freeair__cycle_cylinder_volume(c, v, sin_a, cos_a, &volume[v], &dv[v], &ddv[v]);
-      dv[v] *= omega;
-      ddv[v] *= omega * omega;
-      over_v[v] = 1.0 / volume[v];
+    if (v < c->n_cylinders) {
+      freeair__cycle_cylinder_volume(c, v, sin_a, cos_a, &q->volume[v], &q->dv[v], &q->ddv[v]);
+      q->dv[v] *= omega;
+      q->ddv[v] *= omega * omega;
+      q->over_v[v] = 1.0 / q->volume[v];
     } else {
-      over_v[v] = 1.0 / c->volume[v];
+      q->over_v[v] = 1.0 / c->volume[v];
     }
-    r->p[v] = gamma1 * energy * over_v[v];
-    r->t[v] = energy / (mass * c->cv);
-    if (v < ny) p_time[v] = -r->p[v] * dv[v] * over_v[v];
-    r->f[2 * v] = r->f[2 * v + 1] = 0.0;
+    double p = (c->k - 1.0) * energy * q->over_v[v];
+    q->r->p[v] = p;
+    q->r->t[v] = energy / (mass * c->cv);
+    q->p_time[v] = v < c->n_cylinders ? -p * q->dv[v] * q->over_v[v] : 0.0;
+    q->r->f[2 * v] = q->r->f[2 * v + 1] = 0.0;
   }
   for (int v = nv; v < nv + 3; v++) {
-    r->p[v] = c->node_p[v];
-    r->t[v] = c->node_t[v];
+    q->r->p[v] = c->node_p[v];
+    q->r->t[v] = c->node_t[v];
+    q->p_time[v] = 0.0;
   }
-  for (int v = 0; v < nv + 3; v++) root_rt[v] = 1.0 / sqrt(c->gas_r * r->t[v]);
-  if (with_slopes) {
-    memset(d->j, 0, sizeof(double) * (size_t)(n * n));
-    for (int i = 0; i < n; i++) d->ft[i] = 0.0;
+  for (int v = 0; v < nv + 3; v++) q->root_rt[v] = 1.0 / sqrt(c->gas_r * q->r->t[v]);
+  return 1;
+}
+
+/* Enters the flow of a link and its enthalpy into the rates of one end, and
+ * their derivatives into the columns of both; sign 1 where the flow arrives. */
+static void enter(instant *q, int i, int end, int other, double sign)
+{
+  int n = 2 * q->c->n_volumes;
+  freeair__cycle_slopes *d = q->d;
+  q->r->f[2 * end] += sign * q->r->mass[i];
+  q->r->f[2 * end + 1] += sign * q->r->enthalpy[i];
+  if (d == NULL) return;
+  const double *gm = d->mass[i];
+  const double *gh = d->enthalpy[i];
+  int own = end == q->c->link[i].a ? 0 : 2;
+  double *column = d->j + 2 * end * n + 2 * end;
+  column[0] += sign * gm[own];
+  column[1] += sign * gh[own];
+  column[n] += sign * gm[own + 1];
+  column[n + 1] += sign * gh[own + 1];
+  d->ft[2 * end] += sign * gm[4];
+  d->ft[2 * end + 1] += sign * gh[4];
+  if (2 * other >= n) return;
+  int far = 2 - own;
+  column = d->j + 2 * other * n + 2 * end;
+  column[0] += sign * gm[far];
+  column[1] += sign * gh[far];
+  column[n] += sign * gm[far + 1];
+  column[n + 1] += sign * gh[far + 1];
+}
+
+static void look_at_link(instant *q, int i)
+{
+  const freeair__cycle *c = q->c;
+  const freeair__link *l = &c->link[i];
+  freeair__cycle_rates *r = q->r;
+  freeair__cycle_slopes *d = q->d;
+  int a = l->a;
+  int b = l->b;
+  double pa = r->p[a];
+  double pb = r->p[b];
+  double area_slope;
+  double area = path_area(l, pa, pa - pb, &area_slope);
+  if (area <= 0.0) {
+    r->mass[i] = r->enthalpy[i] = 0.0;
+    if (d == NULL) return;
+    memset(d->mass[i], 0, sizeof d->mass[i]);
+    memset(d->enthalpy[i], 0, sizeof d->enthalpy[i]);
+    return;
   }
-
-  for (int i = 0; i < c->n_links; i++) {
-    const freeair__link *l = &c->link[i];
-    int a = l->a;
-    int b = l->b;
-    double pa = r->p[a];
-    double pb = r->p[b];
-    double area_slope;
-    double area = path_area(l, pa, pa - pb, &area_slope);
-    if (area <= 0.0) {
-      r->mass[i] = r->enthalpy[i] = 0.0;
-      if (with_slopes) {
-        memset(d->mass[i], 0, sizeof d->mass[i]);
-        memset(d->enthalpy[i], 0, sizeof d->enthalpy[i]);
-      }
-      continue;
-    }
-    int forward = pa >= pb;
-    int up = forward ? a : b;
-    double pu = forward ? pa : pb;
-    double pd = forward ? pb : pa;
-    double sign = forward ? 1.0 : -1.0;
-    double over_pu = 1.0 / pu;
-    double x = (pu - pd) * over_pu;
-    double slope = 0.0;
-    double psi = with_slopes ? nozzle(c, x, &slope) : nozzle_value(c, x);
-    double rr = root_rt[up];
-    double flow = sign * area * pu * rr * psi;
-    double cpt = c->cp * r->t[up];
-    r->mass[i] = flow;
-    r->enthalpy[i] = flow * cpt;
-    if (a < nv) {
-      r->f[2 * a] -= flow;
-      r->f[2 * a + 1] -= flow * cpt;
-    }
-    if (b < nv) {
-      r->f[2 * b] += flow;
-      r->f[2 * b + 1] += flow * cpt;
-    }
-    if (!with_slopes) continue;
-
-    double by_pu = sign * area * rr * (psi + slope * pd * over_pu);
-    double by_pd = -sign * area * rr * slope;
+  int forward = pa >= pb;
+  int up = forward ? a : b;
+  double pu = forward ? pa : pb;
+  double pd = forward ? pb : pa;
+  double sign = forward ? 1.0 : -1.0;
+  double x = (pu - pd) / pu;
+  double slope = 0.0;
+  double psi = d != NULL ? nozzle(c, x, &slope) : nozzle_value(c, x);
+  double by_area = sign * pu * q->root_rt[up] * psi;
+  double flow = area * by_area;
+  double cpt = c->cp * r->t[up];
+  r->mass[i] = flow;
+  r->enthalpy[i] = flow * cpt;
+  if (d != NULL) {
+    double conductance = sign * area * q->root_rt[up];
+    double by_pu = conductance * (psi + slope * pd / pu);
+    double by_pd = -conductance * slope;
     double by_pa = forward ? by_pu : by_pd;
     double by_pb = forward ? by_pd : by_pu;
-    if (area_slope != 0.0) {
-      double by_dp = sign * area_slope * pu * rr * psi;
-      by_pa += by_dp;
-      if (l->law == FREEAIR__VALVE) by_pb -= by_dp;
-    }
-    double by_t = -0.5 * flow / r->t[up]; /* of the upstream node */
+    by_pa += area_slope * by_area;
+    if (l->law == FREEAIR__VALVE) by_pb -= area_slope * by_area;
     double *gm = d->mass[i];
     double *gh = d->enthalpy[i];
-    gm[0] = gm[1] = gm[2] = gm[3] = 0.0;
-    if (a < nv) gm[1] = by_pa * gamma1 * over_v[a];
-    if (b < nv) gm[3] = by_pb * gamma1 * over_v[b];
-    gm[4] = by_pa * p_time[a] + by_pb * p_time[b];
+    gm[0] = gm[2] = 0.0;
+    gm[1] = a < c->n_volumes ? by_pa * (c->k - 1.0) * q->over_v[a] : 0.0;
+    gm[3] = b < c->n_volumes ? by_pb * (c->k - 1.0) * q->over_v[b] : 0.0;
+    gm[4] = by_pa * q->p_time[a] + by_pb * q->p_time[b];
     int at = forward ? 0 : 2;
-    double t_by_m = 0.0;
-    double t_by_u = 0.0;
-    if (up < nv) {
-      t_by_m = -r->t[up] / y[2 * up];
-      t_by_u = r->t[up] / y[2 * up + 1];
-      gm[at] += by_t * t_by_m;
-      gm[at + 1] += by_t * t_by_u;
+    double over_m = 0.0; /* log derivatives of the upstream temperature */
+    double over_u = 0.0;
+    if (up < c->n_volumes) {
+      over_m = 1.0 / q->y[2 * up];
+      over_u = 1.0 / q->y[2 * up + 1];
+      gm[at] += 0.5 * flow * over_m;
+      gm[at + 1] -= 0.5 * flow * over_u;
     }
-    for (int q = 0; q < 5; q++) gh[q] = cpt * gm[q];
-    gh[at] += c->cp * flow * t_by_m;
-    gh[at + 1] += c->cp * flow * t_by_u;
-    if (a < nv) {
-      double *column = d->j + 2 * a * n;
-      column[2 * a] -= gm[0];
-      column[2 * a + 1] -= gh[0];
-      column[n + 2 * a] -= gm[1];
-      column[n + 2 * a + 1] -= gh[1];
-      if (b < nv) {
-        column[2 * b] += gm[0];
-        column[2 * b + 1] += gh[0];
-        column[n + 2 * b] += gm[1];
-        column[n + 2 * b + 1] += gh[1];
-      }
-      d->ft[2 * a] -= gm[4];
-      d->ft[2 * a + 1] -= gh[4];
-    }
-    if (b < nv) {
-      double *column = d->j + 2 * b * n;
-      column[2 * b] += gm[2];
-      column[2 * b + 1] += gh[2];
-      column[n + 2 * b] += gm[3];
-      column[n + 2 * b + 1] += gh[3];
-      if (a < nv) {
-        column[2 * a] -= gm[2];
-        column[2 * a + 1] -= gh[2];
-        column[n + 2 * a] -= gm[3];
-        column[n + 2 * a + 1] -= gh[3];
-      }
-      d->ft[2 * b] += gm[4];
-      d->ft[2 * b + 1] += gh[4];
-    }
+    for (int s = 0; s < 5; s++) gh[s] = cpt * gm[s];
+    gh[at] -= flow * cpt * over_m;
+    gh[at + 1] += flow * cpt * over_u;
   }
+  if (a < c->n_volumes) enter(q, i, a, b, -1.0);
+  if (b < c->n_volumes) enter(q, i, b, a, 1.0);
+}
 
+static void look_at_cylinder(instant *q, int v)
+{
+  const freeair__cycle *c = q->c;
+  const freeair__cylinder *cy = &c->cylinder[v];
+  freeair__cycle_rates *r = q->r;
+  freeair__cycle_slopes *d = q->d;
   double exponent = c->m.heat_exponent;
-  double root_r = sqrt(c->gas_r);
-  for (int v = 0; v < ny; v++) {
-    const freeair__cylinder *cy = &c->cylinder[v];
-    double mass = y[2 * v];
-    double energy = y[2 * v + 1];
-    double t = r->t[v];
-    double root_t = t * root_rt[v] * root_r;
-    double speed = 2.0 * cy->radius * omega / pi; /* mean piston speed: 2 stroke times rev/s */
-    double mu = viscosity(t, root_t);
-    double reynolds = mass * over_v[v] * speed * cy->bore / mu;
-    double h = c->m.heat_coefficient * conductivity(t, root_t) / cy->bore * pow(reynolds, exponent);
-    double wall_area = 2.0 * cy->area + 4.0 * volume[v] / cy->bore;
-    double ha = h * wall_area;
-    r->heat[v] = ha * (t - s->wall[v]);
-    r->work[v] = r->p[v] * dv[v];
-    r->f[2 * v + 1] -= r->heat[v] + r->work[v];
-    if (!with_slopes) continue;
-    /* by temperature: h is proportional to k mu^-b */
-    double by_log_t = 1.5 - t / (t + 194.0) - exponent * (1.5 - t / (t + 110.4));
-    double by_t = ha + r->heat[v] * by_log_t / t;
-    double by_m = r->heat[v] * exponent / mass - by_t * t / mass;
-    double by_u = by_t * t / energy;
-    double by_time = dv[v] * (r->heat[v] * -exponent * over_v[v] + h * (t - s->wall[v]) * 4.0 / cy->bore);
-    double p_by_u = gamma1 * over_v[v];
-    d->heat[v][0] = by_m;
-    d->heat[v][1] = by_u;
-    d->heat[v][2] = by_time;
-    d->work[v][0] = 0.0;
-    d->work[v][1] = p_by_u * dv[v];
-    d->work[v][2] = p_time[v] * dv[v] + r->p[v] * ddv[v];
-    d->heat_slope[v] = -ha;
-    double *column = d->j + 2 * v * n + 2 * v + 1;
-    column[0] -= by_m;
-    column[n] -= by_u + p_by_u * dv[v];
-    d->ft[2 * v + 1] -= by_time + d->work[v][2];
+  double mass = q->y[2 * v];
+  double energy = q->y[2 * v + 1];
+  double t = r->t[v];
+  double over_v = q->over_v[v];
+  double root_t = sqrt(t);
+  double speed = 2.0 * cy->radius * q->s->omega / pi; /* mean piston speed: 2 stroke times rev/s */
+  double reynolds = mass * over_v * speed * cy->bore / viscosity(t, root_t);
+  double h = c->m.heat_coefficient * conductivity(t, root_t) / cy->bore * pow(reynolds, exponent);
+  double ha = h * (2.0 * cy->area + 4.0 * q->volume[v] / cy->bore);
+  double over_wall = t - q->s->wall[v];
+  double heat = ha * over_wall;
+  r->heat[v] = heat;
+  r->work[v] = r->p[v] * q->dv[v];
+  r->f[2 * v + 1] -= heat + r->work[v];
+  if (d == NULL) return;
+  /* by temperature: h is proportional to conductivity times viscosity^-b */
+  double by_log_t = 1.5 - t / (t + 194.0) - exponent * (1.5 - t / (t + 110.4));
+  double by_t = ha + heat * by_log_t / t;
+  d->heat[v][0] = (heat * exponent - by_t * t) / mass;
+  d->heat[v][1] = by_t * t / energy;
+  d->heat[v][2] = q->dv[v] * (h * over_wall * 4.0 / cy->bore - heat * exponent * over_v);
+  d->work[v][0] = 0.0;
+  d->work[v][1] = (c->k - 1.0) * over_v * q->dv[v];
+  d->work[v][2] = q->p_time[v] * q->dv[v] + r->p[v] * q->ddv[v];
+  d->heat_slope[v] = -ha;
+  int n = 2 * c->n_volumes;
+  double *column = d->j + 2 * v * n + 2 * v + 1;
+  column[0] -= d->heat[v][0];
+  column[n] -= d->heat[v][1] + d->work[v][1];
+  d->ft[2 * v + 1] -= d->heat[v][2] + d->work[v][2];
+}
+
+/* Heat of plenum, intercooler and line. */
+static void look_at_vessel(instant *q, int v)
+{
+  const freeair__cycle *c = q->c;
+  freeair__cycle_slopes *d = q->d;
+  double ua = c->ua[v];
+  double sink = ua * c->site.ambient_k;
+  if (v == c->plenum) {
+    ua = c->m.suction_ua_w_k;
+    sink = 0.0;
+    for (int i = 0; i < c->m.lp_cylinders; i++) sink += ua / c->m.lp_cylinders * q->s->wall[i];
   }
-  for (int v = ny; v < nv; v++) {
-    double ua = c->ua[v];
-    double sink = ua * c->site.ambient_k;
-    if (v == c->plenum) {
-      ua = c->m.suction_ua_w_k;
-      double share = ua / c->m.lp_cylinders;
-      sink = 0.0;
-      for (int q = 0; q < c->m.lp_cylinders; q++) sink += share * s->wall[q];
-    }
-    r->heat[v] = ua * r->t[v] - sink;
-    r->f[2 * v + 1] -= r->heat[v];
-    if (!with_slopes) continue;
-    d->heat[v][0] = -ua * r->t[v] / y[2 * v];
-    d->heat[v][1] = ua * r->t[v] / y[2 * v + 1];
-    d->heat[v][2] = 0.0;
-    double *column = d->j + 2 * v * n + 2 * v + 1;
-    column[0] -= d->heat[v][0];
-    column[n] -= d->heat[v][1];
+  double lost = ua * q->r->t[v];
+  q->r->heat[v] = lost - sink;
+  q->r->f[2 * v + 1] -= q->r->heat[v];
+  if (d == NULL) return;
+  d->heat[v][0] = -lost / q->y[2 * v];
+  d->heat[v][1] = lost / q->y[2 * v + 1];
+  d->heat[v][2] = 0.0;
+  int n = 2 * c->n_volumes;
+  double *column = d->j + 2 * v * n + 2 * v + 1;
+  column[0] -= d->heat[v][0];
+  column[n] -= d->heat[v][1];
+}
+
+static int evaluate(const freeair__cycle *c, const freeair__cycle_state *s, double time, const double *y,
+                    freeair__cycle_rates *r, freeair__cycle_slopes *d)
+{
+  instant q;
+  q.c = c;
+  q.s = s;
+  q.y = y;
+  q.r = r;
+  q.d = d;
+  if (!look_at_volumes(&q, time)) return 0;
+  if (d != NULL) {
+    size_t n = 2 * (size_t)c->n_volumes;
+    memset(d->j, 0, sizeof(double) * n * n);
+    memset(d->ft, 0, sizeof(double) * n);
   }
+  for (int i = 0; i < c->n_links; i++) look_at_link(&q, i);
+  for (int v = 0; v < c->n_cylinders; v++) look_at_cylinder(&q, v);
+  for (int v = c->n_cylinders; v < c->n_volumes; v++) look_at_vessel(&q, v);
   return 1;
 }
 
 int freeair__cycle_rates_at(const freeair__cycle *c, const freeair__cycle_state *s, double time, const double *y,
                             freeair__cycle_rates *r)
 {
-  return evaluate(c, s, time, y, r, NULL, 0);
+  return evaluate(c, s, time, y, r, NULL);
 }
 
 int freeair__cycle_slopes_at(const freeair__cycle *c, const freeair__cycle_state *s, double time,
                              const double *y, freeair__cycle_rates *r, freeair__cycle_slopes *d)
 {
-  return evaluate(c, s, time, y, r, d, 1);
+  return evaluate(c, s, time, y, r, d);
 }
 
 double freeair__cycle_motor(const freeair__cycle *c, double shaft_w)

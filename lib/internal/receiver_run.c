@@ -27,29 +27,62 @@ static void monotone_slopes(int n, double step, const double *y, double *slope)
   }
 }
 
-/* One operating point; begins anew where the neighbour's state does not serve. */
-static int32_t solve_at(freeair__cycle *c, double root_p, double accuracy, freeair__cycle_state *s,
-                        freeair__cycle_work *work, freeair__cycle_sums *sums, int32_t *evaluations)
-{
+/* What the search for operating points carries from one to the next. */
+typedef struct searcher {
+  freeair__cycle *c;
+  double accuracy;
+  freeair__cycle_start at;
+  freeair__cycle_sums sums;
   freeair__cycle_effort effort;
-  freeair__cycle_receiver(c, root_p * root_p, c->site.ambient_k);
-  int known = s->known;
-  int32_t status = freeair__cycle_solve(c, accuracy, s, work, sums, &effort);
-  *evaluations += effort.evaluations;
+  int32_t *evaluations;
+} searcher;
+
+/* One operating point; begins anew where the neighbour's state does not serve. */
+static int32_t search(searcher *q, double root_p)
+{
+  freeair__cycle_receiver(q->c, root_p * root_p, q->c->site.ambient_k);
+  int known = q->at.state.known;
+  int32_t status = freeair__cycle_solve(q->c, q->accuracy, &q->at.state, &q->at.work, &q->sums, &q->effort);
+  *q->evaluations += q->effort.evaluations;
   if (status < 0 && known) {
-    s->known = 0;
-    status = freeair__cycle_solve(c, accuracy, s, work, sums, &effort);
-    *evaluations += effort.evaluations;
+    q->at.state.known = 0;
+    status = freeair__cycle_solve(q->c, q->accuracy, &q->at.state, &q->at.work, &q->sums, &q->effort);
+    *q->evaluations += q->effort.evaluations;
   }
   return status;
 }
 
-int32_t freeair__delivery_map_build(freeair__cycle *c, double low_p, double high_p, int n, double accuracy,
-                                    freeair__delivery_map *map, int32_t *evaluations)
+/* The pressure at which it stalls, between a node that delivers and one that does not. */
+static int32_t find_stall(searcher *q, double lo, double hi, double least, double *stall)
 {
-  freeair__cycle_state s = {.known = 0};
-  freeair__cycle_work work = {.factored = 0};
-  freeair__cycle_sums sums;
+  for (int i = 0; i < 9; i++) {
+    double middle = 0.5 * (lo + hi);
+    int32_t status = search(q, middle);
+    if (status < 0) return status;
+    if (q->sums.mass[q->c->link_check] > least) lo = middle;
+    else hi = middle;
+  }
+  *stall = hi;
+  return FREEAIR_OK;
+}
+
+static void note_node(const searcher *q, freeair__delivery_map *map, int i, double root, freeair__cycle_start *starts,
+                      freeair_cycle_result *points)
+{
+  double per_s = q->at.state.omega / 6.28318530717958647693;
+  map->root_p[i] = root;
+  map->mass[i] = q->sums.mass[q->c->link_check] * per_s;
+  map->enthalpy[i] = q->sums.enthalpy[q->c->link_check] * per_s;
+  map->power[i] = freeair__cycle_shaft(q->c, &q->sums, q->at.state.omega);
+  if (starts != NULL) starts[i] = q->at;
+  if (points != NULL) freeair__cycle_report(q->c, &q->at.state, &q->sums, &q->effort, &points[i]);
+}
+
+int32_t freeair__delivery_map_build(freeair__cycle *c, double low_p, double high_p, int n, double accuracy,
+                                    freeair__delivery_map *map, freeair__cycle_start *starts,
+                                    freeair_cycle_result *points, int32_t *evaluations)
+{
+  searcher q = {.c = c, .accuracy = accuracy, .evaluations = evaluations};
   double low = sqrt(low_p);
   double high = sqrt(high_p);
   double least = 2e-4 * c->mass_scale; /* less than this a revolution is no delivery */
@@ -58,28 +91,17 @@ int32_t freeair__delivery_map_build(freeair__cycle *c, double low_p, double high
     int last = -1; /* last node with delivery */
     for (int i = 0; i < n; i++) {
       double root = low + (high - low) * i / (n - 1);
-      int32_t status = solve_at(c, root, accuracy, &s, &work, &sums, evaluations);
+      if (starts != NULL && starts[i].state.known) q.at = starts[i];
+      int32_t status = search(&q, root);
       if (status < 0) return status;
-      double per_s = s.omega / 6.28318530717958647693;
-      map->root_p[i] = root;
-      map->mass[i] = sums.mass[c->link_check] * per_s;
-      map->enthalpy[i] = sums.enthalpy[c->link_check] * per_s;
-      map->power[i] = freeair__cycle_shaft(c, &sums, s.omega);
-      if (sums.mass[c->link_check] > least) last = i;
+      note_node(&q, map, i, root, starts, points);
+      if (q.sums.mass[c->link_check] > least) last = i;
       else if (pass == 0 && last >= 0) break;
     }
     if (last < 0 || last == n - 1 || pass == 1) break;
-    /* it stalls on the way: put the nodes below that pressure, the last one on it */
-    double lo = map->root_p[last];
-    double hi = map->root_p[last + 1];
-    for (int i = 0; i < 9; i++) {
-      double middle = 0.5 * (lo + hi);
-      int32_t status = solve_at(c, middle, accuracy, &s, &work, &sums, evaluations);
-      if (status < 0) return status;
-      if (sums.mass[c->link_check] > least) lo = middle;
-      else hi = middle;
-    }
-    high = hi;
+    /* put the nodes below the pressure at which it stalls, the last one on it */
+    int32_t status = find_stall(&q, map->root_p[last], map->root_p[last + 1], least, &high);
+    if (status < 0) return status;
   }
   double step = (high - low) / (n - 1);
   monotone_slopes(n, step, map->mass, map->mass_slope);

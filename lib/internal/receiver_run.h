@@ -38,9 +38,12 @@ typedef struct freeair__receiver_state {
   double work;      /* of the shaft */
 } freeair__receiver_state;
 
-/* Fills the map at n pressures from low to high; returns a status. */
+/* Fills the map at n pressures from low to high; returns a status. starts and
+ * points may be null: solutions at n nodes to begin from, left behind for a
+ * similar machine, and the operating points at the nodes. */
 int32_t freeair__delivery_map_build(freeair__cycle *c, double low_p, double high_p, int n, double accuracy,
-                                    freeair__delivery_map *map, int32_t *evaluations);
+                                    freeair__delivery_map *map, freeair__cycle_start *starts,
+                                    freeair_cycle_result *points, int32_t *evaluations);
 void freeair__delivery_map_at(const freeair__delivery_map *map, double p, double *mass, double *enthalpy,
                               double *power);
 

@@ -331,6 +331,7 @@ int32_t freeair_pressure_log_current_levels(const double *current_a, size_t n, d
 int32_t freeair_pressure_log_state_from_switch(const double *signal, size_t n, int32_t when_high, int32_t when_low, int32_t *state);
 int32_t freeair_duty_summary_init(freeair_duty_summary *summary, size_t caller_size);
 int32_t freeair_duty_from_phases(const freeair_pressure_log_phase *phases, size_t phases_stride, size_t n, const freeair_pressure_log_options *options, freeair_duty_summary *summary);
+int32_t freeair_outlook_readings(const freeair_machine *machine, const freeair_machine_site *site, const freeair_prediction_run *run, freeair_prediction_result *result, const double *p_pa, double *t_s, freeair_cycle_result *points, size_t points_stride, size_t n);
 int32_t freeair_evidence_count(int32_t kind);
 const char *freeair_evidence_name(int32_t kind, int32_t code);
 const char *freeair_evidence_title(int32_t kind, int32_t code);

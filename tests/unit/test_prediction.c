@@ -1,6 +1,7 @@
 /* SPDX-License-Identifier: MIT */
 #include <freeair/cycle.h>
 #include <freeair/fault.h>
+#include <freeair/outlook.h>
 #include <freeair/prediction.h>
 #include <freeair/rating.h>
 #include <freeair/status.h>
@@ -242,6 +243,37 @@ START_TEST(leak_down_tends_to_the_closed_form)
 }
 END_TEST
 
+START_TEST(outlook_is_times_and_points_together)
+{
+  static const int32_t faults[] = {FREEAIR_FAULT_NONE, FREEAIR_FAULT_LP_SUCTION_VALVE, FREEAIR_FAULT_HP_RINGS};
+  for (int f = 0; f < 3; f++) {
+    freeair_machine m = shop_unit();
+    freeair_machine_site s = FREEAIR_MACHINE_SITE_INIT;
+    ck_assert_int_eq(freeair_fault_apply(&m, &s, faults[f], 0.25, &m, &s), FREEAIR_OK);
+    freeair_prediction_run run = FREEAIR_PREDICTION_RUN_INIT;
+    freeair_prediction_result r = FREEAIR_PREDICTION_RESULT_INIT;
+    const double p[] = {13e5, 5e5, 9e5};
+    double t[3];
+    double alone[3];
+    freeair_cycle_result points[3] = {FREEAIR_CYCLE_RESULT_INIT, FREEAIR_CYCLE_RESULT_INIT, FREEAIR_CYCLE_RESULT_INIT};
+    ck_assert_int_eq(freeair_outlook_readings(&m, &s, &run, &r, p, t, points, sizeof points[0], 3), FREEAIR_OK);
+    ck_assert_int_eq(freeair_prediction_times(&m, &s, &run, &r, p, alone, 3), FREEAIR_OK);
+    for (int i = 0; i < 3; i++) {
+      ck_assert_double_eq(t[i], alone[i]);
+      freeair_cycle_result exact = FREEAIR_CYCLE_RESULT_INIT;
+      ck_assert_int_eq(freeair_cycle_point(&m, &s, p[i], NAN, NAN, &exact), FREEAIR_OK);
+      double fine = f == 0 ? 5e-3 : 1e-2;
+      ck_assert_double_eq_tol(points[i].delivery_m3_s / exact.delivery_m3_s, 1.0, fine);
+      ck_assert_double_eq_tol(points[i].interstage_mean_pa / exact.interstage_mean_pa, 1.0, fine);
+      ck_assert_double_eq_tol(points[i].shaft_w / exact.shaft_w, 1.0, fine);
+      ck_assert_double_eq_tol(points[i].lp_discharge_k, exact.lp_discharge_k, 1.5);
+      ck_assert_double_eq_tol(points[i].hp_discharge_k, exact.hp_discharge_k, 1.5);
+      ck_assert_double_eq_tol(points[i].speed_rev_s / exact.speed_rev_s, 1.0, 1e-3);
+    }
+  }
+}
+END_TEST
+
 START_TEST(rating_is_met_by_what_is_unknown)
 {
   freeair_machine_site s = FREEAIR_MACHINE_SITE_INIT;
@@ -280,6 +312,7 @@ int main(void)
   tcase_add_test(tcase, what_is_not_reached_is_infinite);
   tcase_add_test(tcase, a_wrong_gauge_shifts_readings);
   tcase_add_test(tcase, leak_down_tends_to_the_closed_form);
+  tcase_add_test(tcase, outlook_is_times_and_points_together);
   tcase_add_test(tcase, rating_is_met_by_what_is_unknown);
   Suite *suite = suite_create("prediction");
   suite_add_tcase(suite, tcase);

@@ -2567,6 +2567,13 @@ def pressure_log_state_from_switch(*, signal: _Sequence[float], when_high: int, 
 
 def duty_from_phases(*, phases: _Sequence[PressureLogPhase], options: PressureLogOptions) -> DutySummary: ...
 
+class OutlookReadingsResult(NamedTuple):
+    result: PredictionResult
+    t_s: _Sequence[float]
+    points: _Sequence[CycleResult]
+
+def outlook_readings(*, machine: Machine, site: MachineSite, run: PredictionRun, p_pa: _Sequence[float]) -> OutlookReadingsResult: ...
+
 @overload
 def evidence_find(*, kind: int, name: str) -> int: ...
 @overload
