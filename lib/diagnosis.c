@@ -8,26 +8,19 @@
 #include "internal/answers.h"
 #include "internal/check.h"
 #include "internal/logsum.h"
-#include "internal/posterior.h"
-#include "internal/rows.h"
+#include "internal/diagnosis.h"
 
-/* Arrays are indexed by code; 0 is not a code. */
 enum {
-  N_CAUSES = FREEAIR_EVIDENCE_GAUGE_OR_SWITCH + 1,
-  N_READINGS = FREEAIR_EVIDENCE_BAROMETER + 1,
-  N_OBSERVATIONS = FREEAIR_EVIDENCE_GASKET_BURNT + 1,
-  /* Items of the evidence: 0 for none, readings by code, then observations. */
-  FIRST_OBSERVATION = N_READINGS,
-  N_ITEMS = N_READINGS + N_OBSERVATIONS,
+  N_CAUSES = FREEAIR__CAUSES,
+  N_READINGS = FREEAIR__READINGS,
+  N_OBSERVATIONS = FREEAIR__OBSERVATIONS,
+  N_ITEMS = FREEAIR__ITEMS,
   SOUND = FREEAIR_EVIDENCE_HEALTHY,
   OTHER = FREEAIR_EVIDENCE_OTHER,
-  FIRST_FAULT = FREEAIR_EVIDENCE_INTAKE_FILTER,
+  FIRST_FAULT = FREEAIR__FIRST_FAULT,
   NODES_ALONE = 48,
   NODES_IN_PAIR = 12
 };
-
-_Static_assert((int)N_CAUSES <= (int)FREEAIR__MAX_CAUSES, "room for every cause");
-_Static_assert((int)N_ITEMS <= (int)FREEAIR__MAX_ITEMS, "room for every item");
 
 int32_t freeair_diagnosis_options_init(freeair_diagnosis_options *options, size_t caller_size)
 {
@@ -45,77 +38,6 @@ int32_t freeair_diagnosis_summary_init(freeair_diagnosis_summary *summary, size_
 {
   static const freeair_diagnosis_summary initial = FREEAIR_DIAGNOSIS_SUMMARY_INIT;
   return freeair__structure_init(summary, caller_size, &initial, sizeof initial, FREEAIR_DIAGNOSIS_SUMMARY_BASELINE);
-}
-
-/* ---- what is known ---- */
-
-static int32_t read_options(const freeair_diagnosis_options *from, freeair_diagnosis_options *to)
-{
-  *to = (freeair_diagnosis_options)FREEAIR_DIAGNOSIS_OPTIONS_INIT;
-  int32_t status = freeair__structure_read(to, sizeof *to, from, FREEAIR_DIAGNOSIS_OPTIONS_BASELINE);
-  if (status < 0) return status;
-  to->pair_share = freeair__or(to->pair_share, 0.08);
-  to->confidence = freeair__or(to->confidence, 0.9);
-  to->contradiction = freeair__or(to->contradiction, 3.0);
-  if (to->flags != 0 || !freeair__closed(to->pair_share, 0.0, 0.5) || !freeair__open(to->confidence, 0.5, 1.0) ||
-      !freeair__closed(to->contradiction, 1.0, 20.0))
-    return FREEAIR_ERR_DOMAIN;
-  return FREEAIR_OK;
-}
-
-/* ---- priors ---- */
-
-typedef struct priors {
-  double alone[N_CAUSES];    /* that the cause is the only one */
-  double marginal[N_CAUSES]; /* that it is present */
-  double pair;               /* a pair has the prior pair * fault[i] * fault[j] */
-  double fault[N_CAUSES];
-} priors;
-
-static int32_t make_priors(const freeair_diagnosis_subject *s, const double *prior, size_t n_prior, double pair_share,
-                           priors *p)
-{
-  if (n_prior > N_CAUSES) return FREEAIR_ERR_NOT_FOUND;
-  if (n_prior > 0 && prior == NULL) return FREEAIR_ERR_NULL;
-  *p = (priors){.pair = 0.0};
-  double given[N_CAUSES] = {0.0};
-  double before = 0.0;
-  double total = 0.0;
-  double faults = 0.0;
-  for (int c = 1; c < N_CAUSES; c++) {
-    freeair_likelihood_prior(c, &given[c]);
-    if ((size_t)c < n_prior && freeair__given(prior[c])) {
-      if (!freeair__closed(prior[c], 0.0, 1e6)) return FREEAIR_ERR_DOMAIN;
-      given[c] = prior[c];
-    }
-    total += given[c];
-    if (c < FIRST_FAULT) continue;
-    double factor;
-    freeair_diagnosis_subject_cause(s, c, &factor);
-    before += given[c];
-    p->fault[c] = given[c] * factor;
-    faults += p->fault[c];
-  }
-  /* Faults that this machine cannot have leave their share to the other faults, not to health. */
-  if (!(faults > 0.0)) total -= before;
-  if (!(total > 0.0)) return FREEAIR_ERR_NO_SOLUTION;
-  p->alone[SOUND] = p->marginal[SOUND] = given[SOUND] / total;
-  p->alone[OTHER] = p->marginal[OTHER] = given[OTHER] / total;
-  if (!(faults > 0.0)) return FREEAIR_OK;
-  double squares = 0.0;
-  for (int c = FIRST_FAULT; c < N_CAUSES; c++) {
-    p->fault[c] /= faults;
-    squares += p->fault[c] * p->fault[c];
-  }
-  const double share = before / total;
-  const double pairs = 0.5 * (1.0 - squares); /* sum over pairs of fault[i] fault[j] */
-  const double q = pairs > 1e-9 ? pair_share : 0.0;
-  if (q > 0.0) p->pair = share * q / pairs;
-  for (int c = FIRST_FAULT; c < N_CAUSES; c++) {
-    p->alone[c] = share * (1.0 - q) * p->fault[c];
-    p->marginal[c] = p->alone[c] + p->pair * p->fault[c] * (1.0 - p->fault[c]);
-  }
-  return FREEAIR_OK;
 }
 
 /* ---- the evidence ---- */
@@ -186,16 +108,6 @@ static int from_pump_up(int32_t reading)
 
 /* ---- what a fault of one size predicts ---- */
 
-/* What the pump-up test sees of a leak or demand behind the pump: all of it with
- * the service valve open, a passing drain when it is closed; turn by turn when
- * nobody said. */
-static double seen_in_test(const freeair_diagnosis_subject *s, int turn)
-{
-  if (s->service_valve_closed == FREEAIR_EVIDENCE_NO) return 1.0;
-  if (s->service_valve_closed == FREEAIR_EVIDENCE_YES) return 0.1;
-  return turn ? 0.1 : 1.0;
-}
-
 typedef struct node {
   double weight;
   double size;
@@ -215,7 +127,7 @@ static void make_node(const evidence *e, int cause, int k, int n, node *at)
   at->weight = v * v * v * exp(-10.0 * v * v);
   at->cell = 20.0 * e->size[cause] * v / n / sqrt(12.0) * (turns ? 2.0 : 1.0);
   const double sign = e->two_sided[cause] && k % 2 == 1 ? -1.0 : 1.0;
-  const double passing = cause == FREEAIR_EVIDENCE_DOWNSTREAM ? seen_in_test(&e->subject, k % 2) : 1.0;
+  const double passing = cause == FREEAIR_EVIDENCE_DOWNSTREAM ? freeair__practice_seen(&e->subject, k % 2) : 1.0;
   for (int i = 0; i < e->n_readings; i++) {
     const signature *s = &e->readings[i].signatures[cause];
     const double slope = from_pump_up(e->readings[i].reading) ? s->slope * passing : s->slope;
@@ -340,30 +252,6 @@ static void fit_hypothesis(const evidence *e, int i, int j, int predict, fit *f)
     for (int m = 0; m < FREEAIR__MOMENTS; m++) f->moment[c][m] /= all;
 }
 
-/* ---- answers ---- */
-
-static double rate(int cause, int observation)
-{
-  double hit;
-  double false_alarm;
-  int32_t basis;
-  freeair_likelihood_observation(cause, observation, &hit, &false_alarm, &basis);
-  return hit;
-}
-
-/* Probability of yes with two faults: either brings it, or one suppresses it. */
-static double rate_of_pair(int i, int j, int observation)
-{
-  double hit;
-  double none;
-  int32_t basis;
-  freeair_likelihood_observation(i, observation, &hit, &none, &basis);
-  const double a = hit;
-  const double b = rate(j, observation);
-  if (a < none || b < none) return fmin(a, b);
-  return 1.0 - (1.0 - a) * (1.0 - b) / (1.0 - none);
-}
-
 /* Logarithm of the density of the level-off pressure, over ln pressure. */
 static double log_level_off(const evidence *e, int i, int j)
 {
@@ -376,7 +264,7 @@ static double log_level_off(const evidence *e, int i, int j)
     double width;
     freeair_likelihood_level_off(both[k], &often, &centre_pa, &width);
     if (both[k] == FREEAIR_EVIDENCE_DOWNSTREAM)
-      often *= 0.5 * (seen_in_test(&e->subject, 0) + seen_in_test(&e->subject, 1));
+      often *= 0.5 * (freeair__practice_seen(&e->subject, 0) + freeair__practice_seen(&e->subject, 1));
     if (e->subject.stages == 1) width = fmax(width, 0.6);
     const double z = (x - log(centre_pa)) / width;
     density += often * 0.39894228040143268 / width * exp(-0.5 * z * z);
@@ -402,11 +290,7 @@ static double flat_items(const evidence *e, int i, int j, double log_items[N_ITE
 {
   double sum = 0.0;
   for (int k = 0; k < N_ITEMS; k++) log_items[k] = 0.0;
-  for (int o = 1; o < N_OBSERVATIONS; o++) {
-    if (e->answers[o] == FREEAIR_EVIDENCE_NOT_CHECKED) continue;
-    const double yes = j != 0 ? rate_of_pair(i, j, o) : rate(i, o);
-    log_items[FIRST_OBSERVATION + o] = log(e->answers[o] == FREEAIR_EVIDENCE_YES ? yes : 1.0 - yes);
-  }
+  freeair__practice_answers(e->answers, i, j, 0.0, log_items);
   if (freeair__given(e->level_off_pa)) log_items[FREEAIR_EVIDENCE_LEVEL_OFF] = log_level_off(e, i, j);
   for (int k = 0; k < N_ITEMS; k++) sum += log_items[k];
   return sum;
@@ -445,7 +329,7 @@ static void add_hypothesis(const evidence *e, int i, int j, double prior, infere
   }
 }
 
-static void infer(const evidence *e, const priors *prior, inference *to)
+static void infer(const evidence *e, const freeair__priors *prior, inference *to)
 {
   freeair__posterior_start(&to->posterior, N_ITEMS);
   for (int k = 0; k < N_READINGS; k++) to->predictions[k] = (prediction){-INFINITY, {0.0, 0.0}};
@@ -456,23 +340,6 @@ static void infer(const evidence *e, const priors *prior, inference *to)
 }
 
 /* ---- the answer in rows ---- */
-
-/* Standard deviations from the middle of a normal distribution that leave as
- * much on the nearer side as the probability of lying below says. */
-static double deviations_from(double below)
-{
-  const double tail = fmax(fmin(below, 1.0 - below), 1e-300);
-  double lo = 0.0;
-  double hi = 38.0;
-  for (int k = 0; k < 60; k++) {
-    const double z = 0.5 * (lo + hi);
-    if (0.5 * erfc(z * 0.70710678118654752440) > tail)
-      lo = z;
-    else
-      hi = z;
-  }
-  return below < 0.5 ? -lo : lo;
-}
 
 static void judge_findings(evidence *e, const inference *after, const freeair_diagnosis_options *options,
                            freeair_diagnosis_summary *summary)
@@ -489,89 +356,10 @@ static void judge_findings(evidence *e, const inference *after, const freeair_di
     const prediction *p = &after->predictions[k++];
     if (isinf(p->log_weight)) continue;
     freeair_diagnosis_finding_value(f->reading, f->expected, f->reference, p->mean[1], &f->predicted);
-    f->disagreement = deviations_from(p->mean[0]);
+    f->disagreement = freeair__deviations_from(p->mean[0]);
     if (fabs(f->disagreement) < options->contradiction) continue;
     f->use = FREEAIR_DIAGNOSIS_CONTRADICTS;
     summary->contradictions++;
-  }
-}
-
-typedef struct ranking {
-  freeair_diagnosis_cause row[N_CAUSES];
-  int n;
-} ranking;
-
-static void rank_causes(const priors *prior, const freeair__posterior *p, ranking *out)
-{
-  out->n = 0;
-  for (int c = 1; c < N_CAUSES; c++) {
-    if (!(prior->marginal[c] > 0.0)) continue;
-    freeair_diagnosis_cause row = FREEAIR_DIAGNOSIS_CAUSE_INIT;
-    row.cause = c;
-    row.prior = prior->marginal[c];
-    row.probability = freeair__posterior_probability(p, c);
-    row.probability_alone = fmin(exp(p->alone[c] - p->all[0]), 1.0);
-    row.cautions = freeair_likelihood_cautions(c);
-    row.support = row.contradiction = 0.0;
-    for (size_t k = 1; k < N_ITEMS; k++) {
-      const double says = freeair__posterior_reason(p, c, k);
-      if (says > 0.0)
-        row.support += says;
-      else
-        row.contradiction += says;
-    }
-    if (c != OTHER) {
-      const double *m = p->moment[c];
-      row.size = m[0];
-      row.u_size = sqrt(fmax(m[1] - m[0] * m[0], 0.0));
-      row.severity = m[2];
-      row.u_severity = sqrt(fmax(m[3] - m[2] * m[2], 0.0));
-    }
-    int at = out->n++;
-    for (; at > 0 && out->row[at - 1].probability < row.probability; at--) out->row[at] = out->row[at - 1];
-    out->row[at] = row;
-  }
-}
-
-/* Numbers the groups whose members the evidence does not tell apart: within a
- * factor of 3 of each other in what it says, and not negligible. */
-static void find_groups(ranking *by)
-{
-  const double undecided = 1.0986122886681098;
-  int32_t group = 1;
-  for (int lead = 0; lead < by->n; lead++) {
-    freeair_diagnosis_cause *first = &by->row[lead];
-    if (first->group != 0 || first->probability < 0.02) continue;
-    int members = 1;
-    for (int i = lead + 1; i < by->n; i++) {
-      freeair_diagnosis_cause *row = &by->row[i];
-      if (row->group != 0 || row->probability < 0.02) continue;
-      const double ratio = log(row->probability / row->prior) - log(first->probability / first->prior);
-      if (fabs(ratio) > undecided) continue;
-      row->group = group;
-      members++;
-    }
-    if (members > 1) first->group = group++;
-  }
-}
-
-/* Names the check that best splits each group. */
-static void split_groups(const freeair_diagnosis_subject *subject, const freeair_evidence_readings *found,
-                         const int32_t *observation, const int32_t *answer, size_t n_observations, ranking *by)
-{
-  for (int lead = 0; lead < by->n; lead++) {
-    const int32_t group = by->row[lead].group;
-    if (group == 0 || by->row[lead].check != FREEAIR_EVIDENCE_CHECK_NONE) continue;
-    freeair_diagnosis_cause members[N_CAUSES];
-    size_t n = 0;
-    for (int i = lead; i < by->n; i++)
-      if (by->row[i].group == group) members[n++] = by->row[i];
-    freeair_diagnosis_check check = FREEAIR_DIAGNOSIS_CHECK_INIT;
-    size_t n_checks;
-    freeair_diagnosis_check_rank(subject, found, observation, answer, n_observations, members, sizeof members[0], n,
-                                 NULL, 0, &check, sizeof check, 1, &n_checks);
-    for (int i = lead; i < by->n; i++)
-      if (by->row[i].group == group) by->row[i].check = check.check;
   }
 }
 
@@ -590,28 +378,17 @@ static double predicted_value(const evidence *e, const freeair_diagnosis_finding
   return value;
 }
 
-static size_t put_reasons(const evidence *e, const freeair__posterior *p, const ranking *by, const freeair__rows *rows)
+static size_t put_reasons(const evidence *e, const freeair__posterior *p, const freeair__ranking *by,
+                          const freeair__rows *rows)
 {
   size_t n = 0;
   for (int i = 0; i < by->n; i++) {
     double says[N_ITEMS];
-    for (size_t k = 0; k < N_ITEMS; k++) says[k] = k > 0 ? freeair__posterior_reason(p, by->row[i].cause, k) : 0.0;
-    for (;;) {
-      int best = 0;
-      for (int k = 1; k < N_ITEMS; k++)
-        if (fabs(says[k]) > fabs(says[best])) best = k;
-      if (fabs(says[best]) < 0.05) break;
-      freeair_diagnosis_reason row = FREEAIR_DIAGNOSIS_REASON_INIT;
-      row.cause = by->row[i].cause;
-      row.log_odds = says[best];
-      says[best] = 0.0;
-      if (best >= FIRST_OBSERVATION) {
-        row.observation = best - FIRST_OBSERVATION;
-        row.answer = e->answers[row.observation];
-      }
+    freeair_diagnosis_reason row;
+    freeair__reasons_of(p, by->row[i].cause, says);
+    while (freeair__reason_next(e->answers, &by->row[i], says, &row)) {
       for (size_t k = 0; k < e->n_findings; k++) {
-        if (e->findings[k].reading != best) continue;
-        row.reading = best;
+        if (row.reading == 0 || e->findings[k].reading != row.reading) continue;
         row.found = e->findings[k].found;
         row.expected = e->findings[k].expected;
         row.predicted = predicted_value(e, &e->findings[k], &by->row[i]);
@@ -620,46 +397,6 @@ static size_t put_reasons(const evidence *e, const freeair__posterior *p, const 
     }
   }
   return n;
-}
-
-static void summarise(const freeair__posterior *p, const ranking *by, freeair_diagnosis_summary *summary)
-{
-  summary->probability_healthy = freeair__posterior_probability(p, SOUND);
-  summary->probability_pair = fmin(exp(p->pairs - p->all[0]), 1.0);
-  double total = 0.0;
-  for (int i = 0; i < by->n; i++) total += by->row[i].probability;
-  summary->doubt = 0.0;
-  for (int i = 0; i < by->n; i++)
-    summary->doubt -= freeair__xlogx(by->row[i].probability / total) * 1.4426950408889634;
-  summary->cause = by->row[0].cause;
-}
-
-/* A firm verdict must stand also without any one reading that contradicts the
- * rest. */
-static void judge(const evidence *e, const freeair__posterior *p, const freeair_diagnosis_options *options,
-                  freeair_diagnosis_summary *summary)
-{
-  double least = summary->probability_healthy;
-  double most = summary->probability_healthy;
-  for (size_t i = 0; i < e->n_findings; i++) {
-    if (e->findings[i].use != FREEAIR_DIAGNOSIS_CONTRADICTS) continue;
-    const int32_t r = e->findings[i].reading;
-    const double without = fmin(exp(p->with[SOUND][r] - p->all[r]), 1.0);
-    least = fmin(least, without);
-    most = fmax(most, without);
-  }
-  if (least >= options->confidence)
-    summary->verdict = FREEAIR_VERDICT_MEETS;
-  else if (most <= 1.0 - options->confidence)
-    summary->verdict = FREEAIR_VERDICT_FAILS;
-}
-
-/* Blanks the rows; returns the first error of all. */
-static int32_t start_rows(const freeair__rows *rows, const void *blank, int32_t before)
-{
-  int32_t status = freeair__rows_check(rows);
-  if (status == FREEAIR_OK) freeair__rows_blank(rows, blank);
-  return before < 0 ? before : status;
 }
 
 int32_t freeair_diagnosis_rank(
@@ -683,9 +420,9 @@ int32_t freeair_diagnosis_rank(
   if (n_causes != NULL) *n_causes = 0;
   if (n_reasons != NULL) *n_reasons = 0;
   if (n_findings != NULL) *n_findings = 0;
-  int32_t status = start_rows(&cause_rows, &blank_cause, FREEAIR_OK);
-  status = start_rows(&reason_rows, &blank_reason, status);
-  status = start_rows(&finding_rows, &blank_finding, status);
+  int32_t status = freeair__rows_start(&cause_rows, &blank_cause, FREEAIR_OK);
+  status = freeair__rows_start(&reason_rows, &blank_reason, status);
+  status = freeair__rows_start(&finding_rows, &blank_finding, status);
   if (summary != NULL) {
     int32_t written = freeair__structure_write(summary, &sum, sizeof sum, FREEAIR_DIAGNOSIS_SUMMARY_BASELINE);
     if (status == FREEAIR_OK) status = written;
@@ -697,13 +434,13 @@ int32_t freeair_diagnosis_rank(
 
   evidence e;
   freeair_diagnosis_options chosen;
-  priors before = {.pair = 0.0};
+  freeair__priors before = {.pair = 0.0};
   double factor;
   status = freeair_diagnosis_subject_cause(subject, SOUND, &factor);
-  if (status == FREEAIR_OK) status = read_options(options, &chosen);
+  if (status == FREEAIR_OK) status = freeair__diagnosis_options_read(options, &chosen);
   if (status == FREEAIR_OK)
     status = freeair__answers_read(observation, answer, n_observations, N_OBSERVATIONS, e.answers);
-  if (status == FREEAIR_OK) status = make_priors(subject, prior, n_prior, chosen.pair_share, &before);
+  if (status == FREEAIR_OK) status = freeair__priors_make(subject, prior, n_prior, chosen.pair_share, &before);
   for (size_t i = 0; i < N_READINGS; i++) e.findings[i] = blank_finding;
   if (status == FREEAIR_OK)
     status = freeair_diagnosis_finding_compare(subject, expected, found, e.findings, sizeof e.findings[0], N_READINGS,
@@ -714,15 +451,13 @@ int32_t freeair_diagnosis_rank(
   prepare(&e);
 
   inference after;
-  ranking by;
+  freeair__ranking by;
   infer(&e, &before, &after);
-  rank_causes(&before, &after.posterior, &by);
-  find_groups(&by);
-  split_groups(subject, found, observation, answer, n_observations, &by);
-  summarise(&after.posterior, &by, &sum);
+  freeair__ranking_make(&before, &after.posterior, &by);
+  freeair__ranking_group(subject, found, observation, answer, n_observations, &by);
+  freeair__summary_make(&after.posterior, &by, e.answers, &sum);
   judge_findings(&e, &after, &chosen, &sum);
-  judge(&e, &after.posterior, &chosen, &sum);
-  for (int o = 1; o < N_OBSERVATIONS; o++) sum.observations_used += e.answers[o] != FREEAIR_EVIDENCE_NOT_CHECKED;
+  freeair__verdict_make(e.findings, e.n_findings, &after.posterior, chosen.confidence, &sum);
 
   *n_causes = (size_t)by.n;
   *n_findings = e.n_findings;

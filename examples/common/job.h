@@ -6,7 +6,7 @@
 
 #include <freeair/freeair.h>
 
-enum { JOB_PARAMETERS = 32, JOB_MESSAGE = 512 };
+enum { JOB_PARAMETERS = 48, JOB_MESSAGE = 512 };
 
 typedef struct job {
   const freeair_function *f;

@@ -80,6 +80,7 @@
 #include <freeair/diagnosis_finding.h>
 #include <freeair/diagnosis_check.h>
 #include <freeair/diagnosis.h>
+#include <freeair/inference.h>
 #include <freeair/describe.h>
 #include <freeair/catalogue.h>
 #include <freeair/uncertainty.h>

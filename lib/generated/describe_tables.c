@@ -33,6 +33,9 @@ static const freeair_structure structure_freeair_diagnosis_check;
 static const freeair_structure structure_freeair_diagnosis_options;
 static const freeair_structure structure_freeair_diagnosis_reason;
 static const freeair_structure structure_freeair_diagnosis_summary;
+static const freeair_structure structure_freeair_inference_visit;
+static const freeair_structure structure_freeair_inference_scatter;
+static const freeair_structure structure_freeair_inference_effect;
 
 static const freeair_parameter fields_freeair_dry_air_properties[] = {
     {"struct_size", "Bytes of this structure, set by the initialiser.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
@@ -797,6 +800,79 @@ static const freeair_diagnosis_summary initial_freeair_diagnosis_summary = FREEA
 
 static const freeair_structure structure_freeair_diagnosis_summary = {
     "freeair_diagnosis_summary", fields_freeair_diagnosis_summary, &initial_freeair_diagnosis_summary, sizeof(freeair_diagnosis_summary), 56u, 11u};
+
+static const freeair_parameter fields_freeair_inference_visit[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"receiver_pa", "Receiver pressure, absolute, at which interstage pressure, temperatures, speeds and power were read.", "Pa", "(0;1e8]", "cut_out_pa of the machine", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 8u, sizeof(double), -1, -1},
+    {"from_pa", "Gauge reading at the start of the run from empty.", "Pa", "(0;1e8]", "barometric", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 16u, sizeof(double), -1, -1},
+    {"draw_down_s", "Duration of drawing down to cut-in before that run.", "s", "[1;1e5]", "60", "", NULL, 1.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 24u, sizeof(double), -1, -1},
+    {"u_log_s", "Standard uncertainty of a time of the log.", "s", "[0;1e5]", "0.5", "", NULL, 0.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 32u, sizeof(double), -1, -1},
+    {"u_log_pa", "The same of a pressure.", "Pa", "[0;1e7]", "0.3 % of gauge cut-out", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 40u, sizeof(double), -1, -1},
+    {"motor_efficiency", "Shaft power over electrical power.", "1", "(0;1]", "0.83", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 48u, sizeof(double), -1, -1},
+    {"air_m3_s", "Free air that is used, as a mean over time.", "m3/s", "[0;1000]", "unknown", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 56u, sizeof(double), -1, -1},
+    {"energy_price", "Price of a joule of electrical energy in the caller's money.", "any", "[0;1]", "unknown", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 64u, sizeof(double), -1, -1},
+};
+
+static const freeair_inference_visit initial_freeair_inference_visit = FREEAIR_INFERENCE_VISIT_INIT;
+
+static const freeair_structure structure_freeair_inference_visit = {
+    "freeair_inference_visit", fields_freeair_inference_visit, &initial_freeair_inference_visit, sizeof(freeair_inference_visit), 72u, 10u};
+
+static const freeair_parameter fields_freeair_inference_scatter[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"rating", "Rated delivery, when the machine has one.", "1", "[0;1]", "0.025", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 8u, sizeof(double), -1, -1},
+    {"clearance", "Clearances of each stage.", "1", "[0;1]", "0.15", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 16u, sizeof(double), -1, -1},
+    {"valves", "Valve areas of each stage.", "1", "[0;1]", "0.12", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 24u, sizeof(double), -1, -1},
+    {"valve_lift", "Pressure differences that open the valves.", "1", "[0;1]", "0.4", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 32u, sizeof(double), -1, -1},
+    {"wall_heat", "Heat transfer in the cylinders.", "1", "[0;1]", "0.35", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 40u, sizeof(double), -1, -1},
+    {"cooler_ua", "Heat transfer of the intercooler.", "1", "[0;1]", "0.25", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 48u, sizeof(double), -1, -1},
+    {"suction_heating", "Heating of the intake air.", "1", "[0;1]", "0.35", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 56u, sizeof(double), -1, -1},
+    {"filter", "Area of the clean filter.", "1", "[0;1]", "0.15", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 64u, sizeof(double), -1, -1},
+    {"rings", "Leakage past sound rings.", "1", "[0;1]", "0.4", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 72u, sizeof(double), -1, -1},
+    {"phase_rad", "Angle between the stages, for all that sets the flow there.", "rad", "[0;1]", "0.2", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 80u, sizeof(double), -1, -1},
+    {"delivery", "The model's delivery as a whole.", "1", "[0;1]", "0.02", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 88u, sizeof(double), -1, -1},
+    {"delivery_slope", "Its fall from ambient to cut-out pressure.", "1", "[0;1]", "0.035", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 96u, sizeof(double), -1, -1},
+    {"interstage", "The model's gauge interstage pressure.", "1", "[0;1]", "0.05", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 104u, sizeof(double), -1, -1},
+    {"temperature_k", "The model's discharge temperatures, in kelvin; half of it all thermometers share.", "K", "[0;100]", "8", "", NULL, 0.0, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 112u, sizeof(double), -1, -1},
+    {"receiver", "Volume of the receiver.", "1", "[0;1]", "0.012", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 120u, sizeof(double), -1, -1},
+    {"receiver_ua", "Heat transfer of the receiver.", "1", "[0;1]", "0.35", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 128u, sizeof(double), -1, -1},
+    {"receiver_wall", "Heat capacity of its wall.", "1", "[0;1]", "0.2", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 136u, sizeof(double), -1, -1},
+    {"draw_down", "Duration of the drawing down.", "1", "[0;1]", "0.4", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 144u, sizeof(double), -1, -1},
+    {"gauge", "Error of the gauge over gauge cut-out.", "1", "[0;1]", "0.005", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 152u, sizeof(double), -1, -1},
+    {"motor", "Motor speed under load.", "1", "[0;1]", "0.006", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 160u, sizeof(double), -1, -1},
+    {"drive", "Pump speed over motor speed.", "1", "[0;1]", "0.008", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 168u, sizeof(double), -1, -1},
+    {"motor_efficiency", "Electrical over shaft power.", "1", "[0;1]", "0.06", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 176u, sizeof(double), -1, -1},
+};
+
+static const freeair_inference_scatter initial_freeair_inference_scatter = FREEAIR_INFERENCE_SCATTER_INIT;
+
+static const freeair_structure structure_freeair_inference_scatter = {
+    "freeair_inference_scatter", fields_freeair_inference_scatter, &initial_freeair_inference_scatter, sizeof(freeair_inference_scatter), 184u, 24u};
+
+static const freeair_parameter fields_freeair_inference_effect[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"severity", "Severity as in freeair_fault_apply, posterior median; NaN where there is none.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 8u, sizeof(double), -1, -1},
+    {"severity_low", "At least that much with probability 0.95.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 16u, sizeof(double), -1, -1},
+    {"severity_high", "At most that much with probability 0.95.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 24u, sizeof(double), -1, -1},
+    {"lost", "Share of the delivery lost or taken, posterior median.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 32u, sizeof(double), -1, -1},
+    {"lost_low", "At least that much with probability 0.95.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 40u, sizeof(double), -1, -1},
+    {"lost_high", "At most that much with probability 0.95.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 48u, sizeof(double), -1, -1},
+    {"lost_m3_s", "Free air lost at the median.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 56u, sizeof(double), -1, -1},
+    {"energy_j_m3", "Electrical energy for a cubic metre of free air, with the cause at its median.", "J/m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 64u, sizeof(double), -1, -1},
+    {"sound_j_m3", "The same of the sound machine.", "J/m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 72u, sizeof(double), -1, -1},
+    {"waste_w", "Electrical power wasted at air_m3_s, as a mean over time; NaN when that is unknown.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 80u, sizeof(double), -1, -1},
+    {"cost", "Its price for each second, in the caller's money; NaN when unknown.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 88u, sizeof(double), -1, -1},
+    {"cause", "Which.", "1", "", "", "freeair_evidence_cause", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 96u, sizeof(int32_t), -1, -1},
+    {"fault", "The fault that the severity is of.", "1", "", "", "freeair_fault", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 100u, sizeof(int32_t), -1, -1},
+};
+
+static const freeair_inference_effect initial_freeair_inference_effect = FREEAIR_INFERENCE_EFFECT_INIT;
+
+static const freeair_structure structure_freeair_inference_effect = {
+    "freeair_inference_effect", fields_freeair_inference_effect, &initial_freeair_inference_effect, sizeof(freeair_inference_effect), 104u, 15u};
 
 static void loop_freeair_units_is_gauge(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
@@ -10574,6 +10650,130 @@ static const freeair_parameter parameters_freeair_diagnosis_rank[] = {
 
 static const int32_t statuses_freeair_diagnosis_rank[] = {FREEAIR_OK, FREEAIR_WARN_INCONSISTENT, FREEAIR_WARN_TRUNCATED, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_NO_SOLUTION};
 
+static void loop_freeair_inference_rank(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  char *a10 = args[10];
+  char *a11 = args[11];
+  char *a12 = args[12];
+  char *a13 = args[13];
+  char *a14 = args[14];
+  char *a15 = args[15];
+  char *a16 = args[16];
+  char *a17 = args[17];
+  char *a18 = args[18];
+  char *a19 = args[19];
+  char *a20 = args[20];
+  char *a21 = args[21];
+  char *a22 = args[22];
+  char *a23 = args[23];
+  char *a24 = args[24];
+  char *a25 = args[25];
+  char *a26 = args[26];
+  char *a27 = args[27];
+  char *a28 = args[28];
+  char *a29 = args[29];
+  char *a30 = args[30];
+  char *a31 = args[31];
+  char *a32 = args[32];
+  char *a33 = args[33];
+  char *a34 = args[34];
+  char *a35 = args[35];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_inference_rank((const freeair_machine *)(void *)a0, (const freeair_machine_site *)(void *)a1, (const freeair_diagnosis_subject *)(void *)a2, (const freeair_inference_visit *)(void *)a3, (const freeair_inference_scatter *)(void *)a4, (const freeair_evidence_readings *)(void *)a5, (const freeair_evidence_readings *)(void *)a6, (const double *)(void *)a7, (const double *)(void *)a8, *(size_t *)(void *)a9, (const double *)(void *)a10, (const double *)(void *)a11, *(size_t *)(void *)a12, (const int32_t *)(void *)a13, (const int32_t *)(void *)a14, *(size_t *)(void *)a15, (const double *)(void *)a16, *(size_t *)(void *)a17, (const freeair_diagnosis_options *)(void *)a18, (freeair_diagnosis_cause *)(void *)a19, *(size_t *)(void *)a20, *(size_t *)(void *)a21, (size_t *)(void *)a22, (freeair_inference_effect *)(void *)a23, *(size_t *)(void *)a24, *(size_t *)(void *)a25, (size_t *)(void *)a26, (freeair_diagnosis_reason *)(void *)a27, *(size_t *)(void *)a28, *(size_t *)(void *)a29, (size_t *)(void *)a30, (freeair_diagnosis_finding *)(void *)a31, *(size_t *)(void *)a32, *(size_t *)(void *)a33, (size_t *)(void *)a34, (freeair_diagnosis_summary *)(void *)a35);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+    a10 += steps[10];
+    a11 += steps[11];
+    a12 += steps[12];
+    a13 += steps[13];
+    a14 += steps[14];
+    a15 += steps[15];
+    a16 += steps[16];
+    a17 += steps[17];
+    a18 += steps[18];
+    a19 += steps[19];
+    a20 += steps[20];
+    a21 += steps[21];
+    a22 += steps[22];
+    a23 += steps[23];
+    a24 += steps[24];
+    a25 += steps[25];
+    a26 += steps[26];
+    a27 += steps[27];
+    a28 += steps[28];
+    a29 += steps[29];
+    a30 += steps[30];
+    a31 += steps[31];
+    a32 += steps[32];
+    a33 += steps[33];
+    a34 += steps[34];
+    a35 += steps[35];
+  }
+}
+
+static const freeair_parameter parameters_freeair_inference_rank[] = {
+    {"machine", "The machine, sound as described. What the description holds of leaks is no fault.", "", "", "", "", &structure_freeair_machine, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine), -1, -1},
+    {"site", "The site, here and today; supply_v is not used.", "", "", "", "", &structure_freeair_machine_site, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_machine_site), -1, -1},
+    {"subject", "Drive, supply and service valve; what it says of stages and heads is not used.", "", "", "", "", &structure_freeair_diagnosis_subject, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_diagnosis_subject), -1, -1},
+    {"visit", "How the readings were taken.", "", "", "", "", &structure_freeair_inference_visit, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_inference_visit), -1, -1},
+    {"scatter", "What is not known of a sound unit.", "", "", "", "", &structure_freeair_inference_scatter, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_inference_scatter), -1, -1},
+    {"expected", "Expected voltages, current, capacitances, belt deflection and duty; no more is used.", "", "", "", "", &structure_freeair_evidence_readings, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_evidence_readings), -1, -1},
+    {"found", "What was read.", "", "", "", "", &structure_freeair_evidence_readings, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_evidence_readings), -1, -1},
+    {"log_t_s", "Times of a log of the run from empty.", "s", "[0;1e7]", "none", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 9, -1},
+    {"log_p_pa", "Gauge readings at these times.", "Pa", "(0;1e8]", "none", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 9, -1},
+    {"n_log", "Length of the log; 0 for none.", "1", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"interstage_at_pa", "Receiver pressures.", "Pa", "(0;1e8]", "none", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 12, -1},
+    {"interstage_pa", "Interstage pressures there.", "Pa", "(0;1e8]", "none", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 12, -1},
+    {"n_interstage", "Number of these; 0 for none, the first six count.", "1", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"observation", "Codes of freeair_evidence_observation.", "1", "", "none", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL, 0u, sizeof(int32_t), 15, -1},
+    {"answer", "Answers of freeair_evidence_answer.", "1", "", "none", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL, 0u, sizeof(int32_t), 15, -1},
+    {"n_observations", "Number of observations.", "1", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"prior", "Prior of each cause by its code; NaN for its default.", "1", "", "freeair_likelihood_prior", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL, 0u, sizeof(double), 17, -1},
+    {"n_prior", "Number of priors; 0 for the defaults.", "1", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"options", "Options.", "", "", "", "", &structure_freeair_diagnosis_options, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_diagnosis_options), -1, -1},
+    {"causes", "Causes.", "", "", "", "", &structure_freeair_diagnosis_cause, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(freeair_diagnosis_cause), 21, 20},
+    {"causes_stride", "Bytes from one row to the next.", "1", "[0;65536]", "", "", NULL, 0.0, 65536.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"causes_capacity", "Rows there is room for.", "1", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"n_causes", "Number of causes.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(size_t), -1, -1},
+    {"effects", "What each cause does.", "", "", "", "", &structure_freeair_inference_effect, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(freeair_inference_effect), 25, 24},
+    {"effects_stride", "Bytes from one row to the next.", "1", "[0;65536]", "", "", NULL, 0.0, 65536.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"effects_capacity", "Rows there is room for.", "1", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"n_effects", "Number of effects: that of the causes.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(size_t), -1, -1},
+    {"reasons", "Reasons.", "", "", "", "", &structure_freeair_diagnosis_reason, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(freeair_diagnosis_reason), 29, 28},
+    {"reasons_stride", "Bytes from one row to the next.", "1", "[0;65536]", "", "", NULL, 0.0, 65536.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"reasons_capacity", "Rows there is room for.", "1", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"n_reasons", "Number of reasons.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(size_t), -1, -1},
+    {"findings", "One for each reading.", "", "", "", "", &structure_freeair_diagnosis_finding, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(freeair_diagnosis_finding), 33, 32},
+    {"findings_stride", "Bytes from one row to the next.", "1", "[0;65536]", "", "", NULL, 0.0, 65536.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"findings_capacity", "Rows there is room for.", "1", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"n_findings", "Number of readings.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(size_t), -1, -1},
+    {"summary", "Summary.", "", "", "", "", &structure_freeair_diagnosis_summary, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_diagnosis_summary), -1, -1},
+};
+
+static const int32_t statuses_freeair_inference_rank[] = {FREEAIR_OK, FREEAIR_WARN_INCONSISTENT, FREEAIR_WARN_TRUNCATED, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_NO_SOLUTION, FREEAIR_ERR_NO_CONVERGENCE};
+
 static void loop_freeair_uncertainty_propagate(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
   if (n == 0) return;
@@ -11316,6 +11516,7 @@ const freeair_function freeair__functions[] = {
     {"freeair_diagnosis_check_effort", "diagnosis_check", "What a check costs and what must be said beside it.", "table.", "common practice", parameters_freeair_diagnosis_check_effort, statuses_freeair_diagnosis_check_effort, loop_freeair_diagnosis_check_effort, 4u, 3u, 0},
     {"freeair_diagnosis_check_rank", "diagnosis_check", "Ranks the checks not yet made by what they are expected to tell for their effort.", "information is the mutual information of the causes, weighted by their probabilities, and the outcomes that the check would bring: answers yes or no, readings in five classes that part at 1 and 3 standard deviations either side of the expectation. Outcomes are taken as independent given the cause, up to 160 combinations of the most telling ones. Of one pump-up test only the delivery is counted, and only observations that some cause in question brings. Checks come in descending information for each second of work; checks that tell nothing are left out. Pass the rows of one group alone to learn what splits it.", "Lindley, On a measure of the information provided by an experiment, Annals of Mathematical Statistics 27 (1956) 986", parameters_freeair_diagnosis_check_rank, statuses_freeair_diagnosis_check_rank, loop_freeair_diagnosis_check_rank, 14u, 7u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_ROTATING},
     {"freeair_diagnosis_rank", "diagnosis", "Ranks the causes of what was found.", "hypotheses are a sound machine, each cause alone, each pair of faults, and something else. Each has its prior; its likelihood is the product of the probabilities of the answers and of the densities of the readings' deviations (freeair_likelihood_density) about what freeair_likelihood_reading predicts, summed over the size of each fault. Pairs: deviations add, and answers come from either fault (noisy or), the smaller rate if one of them suppresses it. Deviations are those of freeair_diagnosis_finding_compare. A reason is the log-odds of a cause with all evidence less those without that item, held within 27.6 (a million million to one). A reading contradicts when, by the distribution that all other evidence and the listed causes predict for it, it lies beyond options.contradiction normal standard deviations. Causes whose likelihoods are within a factor of 3 of the most probable one of their group are not told apart.", "Gelman et al., Bayesian Data Analysis, 3rd edition, chapter 1; rates from common practice", parameters_freeair_diagnosis_rank, statuses_freeair_diagnosis_rank, loop_freeair_diagnosis_rank, 22u, 8u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_STORED_ENERGY},
+    {"freeair_inference_rank", "inference", "Ranks the causes of what was found on a described machine.", "hypotheses are a sound machine, each cause alone, each pair of faults, and something else, with the priors and answers of freeair_diagnosis_rank. A fault of size y (prior y exp(-y/size), freeair_likelihood_size) shows what freeair_fault_apply and the crank-angle model make of it: operating points at four receiver pressures and up to four severities are interpolated, and the receiver is run again for each size. The readings together have Student's t distribution of 12 degrees of freedom about that; its covariance is of the noise, of the scatter through the model's derivatives about the sound machine, and of a relative error of the shift that the fault makes. A machine with rated_delivery_m3_s is one that meets its rating within its tolerance. One reading and one answer in fifty is wrong. Shifts of two faults add. Readings that the model does not have move as freeair_likelihood_reading says.", "Gelman et al., Bayesian Data Analysis, 3rd edition, chapters 1 and 4; rates and scatter from common practice", parameters_freeair_inference_rank, statuses_freeair_inference_rank, loop_freeair_inference_rank, 36u, 9u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_STORED_ENERGY},
     {"freeair_uncertainty_propagate", "uncertainty", "Results of a function and their standard uncertainties.", "u_y^2 = sum_i sum_j c_i c_j u_i u_j r_ij, c_i = dy/dx_i by differences: steps from u_i (1e-3 of x_i where that is 0, never below 1e-6 of x_i) downwards, extrapolated to none (Ridders), central where the range has room on both sides, else one-sided. Exact for a function that is straight over a few u; see the second order, or Monte Carlo.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement (GUM), 5.1 and 5.2", parameters_freeair_uncertainty_propagate, statuses_freeair_uncertainty_propagate, loop_freeair_uncertainty_propagate, 11u, 13u, 0},
     {"freeair_uncertainty_budget", "uncertainty", "What each input contributes to the uncertainty of one result.", "contribution_i = c_i u_i; share_i = contribution_i sum_j r_ij contribution_j / u_y^2. The shares add up to 1; one can be negative where correlation makes inputs compensate.", "JCGM 100:2008, GUM, 5.2.2, equation 16", parameters_freeair_uncertainty_budget, statuses_freeair_uncertainty_budget, loop_freeair_uncertainty_budget, 8u, 4u, 0},
     {"freeair_uncertainty_covariance", "uncertainty", "Covariance and correlation of several results.", "V = C U C', C the sensitivities, U_ij = u_i u_j r_ij.", "JCGM 100:2008, GUM, H.2.3; JCGM 102:2011, Extension to any number of output quantities, 6.2", parameters_freeair_uncertainty_covariance, statuses_freeair_uncertainty_covariance, loop_freeair_uncertainty_covariance, 9u, 4u, 0},
@@ -11358,9 +11559,12 @@ const freeair_structure *const freeair__structures[] = {
     &structure_freeair_diagnosis_options,
     &structure_freeair_diagnosis_reason,
     &structure_freeair_diagnosis_summary,
+    &structure_freeair_inference_visit,
+    &structure_freeair_inference_scatter,
+    &structure_freeair_inference_effect,
 };
 
-const size_t freeair__n_structures = 27;
+const size_t freeair__n_structures = 30;
 
 const freeair__constant freeair__constants[] = {
     {"FREEAIR_OK", "freeair_status", "Computed.", FREEAIR_OK},
@@ -11700,6 +11904,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {31, 28, 30, 27, 32, 29, 125, 126, 128, 124, 123, 120, 129, 127, 130, 121, 122, 225, 223, 224, 222, 221, 220, 101, 94, 99, 102, 95, 97, 105, 107, 108, 106, 104, 100, 103, 96, 98, 156, 154, 157, 153, 155, 152, 169, 170, 164, 171, 166, 165, 168, 167, 162, 161, 163, 151, 145, 150, 146, 147, 149, 148, 201, 199, 200, 197, 198, 195, 202, 196, 19, 23, 22, 24, 26, 18, 20, 25, 21, 267, 270, 271, 266, 272, 269, 268, 278, 277, 249, 253, 252, 248, 255, 254, 256, 246, 247, 250, 251, 260, 261, 258, 257, 259, 314, 315, 311, 312, 313, 316, 309, 310, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 294, 296, 298, 297, 288, 286, 287, 209, 203, 208, 210, 205, 204, 207, 206, 275, 276, 134, 132, 131, 136, 137, 139, 138, 133, 135, 59, 60, 264, 265, 262, 263, 239, 245, 240, 237, 242, 241, 243, 238, 244, 236, 306, 304, 308, 305, 301, 299, 302, 300, 303, 307, 273, 274, 323, 322, 324, 325, 326, 86, 84, 83, 75, 81, 78, 85, 76, 79, 77, 74, 82, 80, 191, 189, 187, 186, 183, 184, 188, 192, 190, 185, 88, 89, 87, 91, 92, 93, 90, 140, 143, 144, 141, 142, 295, 173, 175, 172, 174, 177, 178, 176, 182, 180, 179, 181, 282, 281, 279, 280, 292, 290, 291, 293, 111, 112, 116, 115, 114, 118, 109, 110, 113, 117, 119, 284, 285, 289, 283, 213, 217, 218, 216, 214, 215, 211, 212, 219, 7, 9, 8, 11, 10, 13, 12, 14, 15, 194, 193, 158, 159, 160, 58, 52, 56, 57, 54, 53, 55, 64, 62, 67, 61, 66, 65, 63, 69, 71, 70, 73, 72, 68, 318, 319, 317, 321, 320, 5, 3, 4, 2, 6, 0, 1, 17, 16, 233, 234, 235, 230, 231, 226, 229, 227, 228, 232};
+const uint16_t freeair__functions_by_name[] = {31, 28, 30, 27, 32, 29, 125, 126, 128, 124, 123, 120, 129, 127, 130, 121, 122, 225, 223, 224, 222, 221, 220, 101, 94, 99, 102, 95, 97, 105, 107, 108, 106, 104, 100, 103, 96, 98, 156, 154, 157, 153, 155, 152, 169, 170, 164, 171, 166, 165, 168, 167, 162, 161, 163, 151, 145, 150, 146, 147, 149, 148, 201, 199, 200, 197, 198, 195, 202, 196, 19, 23, 22, 24, 26, 18, 20, 25, 21, 267, 270, 271, 266, 272, 269, 268, 278, 277, 249, 253, 252, 248, 255, 254, 256, 246, 247, 250, 251, 260, 261, 258, 257, 259, 314, 315, 311, 312, 313, 316, 309, 310, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 294, 296, 298, 297, 288, 286, 287, 209, 203, 208, 210, 205, 204, 207, 206, 275, 276, 134, 132, 131, 136, 137, 139, 138, 133, 135, 59, 60, 264, 265, 262, 263, 317, 239, 245, 240, 237, 242, 241, 243, 238, 244, 236, 306, 304, 308, 305, 301, 299, 302, 300, 303, 307, 273, 274, 324, 323, 325, 326, 327, 86, 84, 83, 75, 81, 78, 85, 76, 79, 77, 74, 82, 80, 191, 189, 187, 186, 183, 184, 188, 192, 190, 185, 88, 89, 87, 91, 92, 93, 90, 140, 143, 144, 141, 142, 295, 173, 175, 172, 174, 177, 178, 176, 182, 180, 179, 181, 282, 281, 279, 280, 292, 290, 291, 293, 111, 112, 116, 115, 114, 118, 109, 110, 113, 117, 119, 284, 285, 289, 283, 213, 217, 218, 216, 214, 215, 211, 212, 219, 7, 9, 8, 11, 10, 13, 12, 14, 15, 194, 193, 158, 159, 160, 58, 52, 56, 57, 54, 53, 55, 64, 62, 67, 61, 66, 65, 63, 69, 71, 70, 73, 72, 68, 319, 320, 318, 322, 321, 5, 3, 4, 2, 6, 0, 1, 17, 16, 233, 234, 235, 230, 231, 226, 229, 227, 228, 232};
 
 const uint16_t freeair__constants_by_name[] = {76, 77, 74, 75, 78, 79, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 95, 93, 94, 47, 44, 45, 48, 46, 318, 310, 311, 309, 315, 307, 308, 306, 319, 316, 313, 312, 314, 317, 164, 163, 160, 161, 162, 158, 159, 166, 165, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 206, 297, 247, 298, 294, 210, 212, 213, 192, 211, 232, 221, 262, 200, 217, 207, 241, 218, 174, 246, 189, 201, 291, 272, 227, 190, 225, 268, 214, 296, 224, 231, 293, 260, 228, 182, 245, 183, 290, 198, 223, 269, 242, 175, 220, 205, 278, 181, 204, 180, 244, 216, 263, 177, 234, 186, 279, 276, 233, 257, 185, 202, 167, 170, 168, 169, 226, 256, 288, 289, 275, 219, 249, 248, 267, 250, 251, 194, 277, 179, 203, 178, 243, 265, 264, 197, 284, 280, 238, 173, 171, 199, 208, 209, 176, 184, 285, 215, 281, 254, 271, 270, 191, 292, 235, 187, 229, 286, 195, 253, 237, 240, 261, 287, 196, 239, 255, 282, 283, 230, 259, 258, 274, 273, 222, 188, 252, 266, 295, 236, 193, 172, 96, 109, 110, 102, 103, 104, 105, 106, 107, 108, 99, 100, 101, 97, 98, 132, 128, 130, 129, 119, 137, 118, 121, 123, 117, 114, 125, 124, 134, 116, 120, 122, 115, 113, 136, 133, 131, 126, 135, 127, 80, 81, 301, 304, 303, 302, 300, 305, 299, 112, 111, 332, 331, 51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 86, 89, 85, 82, 84, 87, 88, 83, 0, 327, 329, 328, 326, 330, 139, 140, 138, 157, 156, 155, 152, 154, 151, 153, 150, 149, 148, 147, 143, 144, 146, 141, 142, 145, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 92, 91, 90, 50, 49, 320, 321, 323, 325, 324, 322, 41, 43, 42, 1, 3, 5, 2, 4};

@@ -45,7 +45,7 @@ extern const size_t freeair__n_constants;
 extern const uint16_t freeair__functions_by_name[];
 extern const uint16_t freeair__constants_by_name[];
 
-#define FREEAIR__MAX_PARAMETERS 32
+#define FREEAIR__MAX_PARAMETERS 48
 #define FREEAIR__MAX_STRUCTURE_BYTES 2048
 #define FREEAIR__MAX_STRUCTURES 8
 

@@ -23,7 +23,7 @@ typedef struct rows {
 rows rows_read(const char *folder);
 void rows_free(rows *r);
 
-enum { CALL_PARAMETERS = 32, CALL_SPARE = 16 };
+enum { CALL_PARAMETERS = 48, CALL_SPARE = 16 };
 
 /* One call: an argument and, where the library writes or reads more than a
  * scalar, memory for it, with CALL_SPARE zero bytes behind. */

@@ -1,10 +1,11 @@
 /* SPDX-License-Identifier: MIT */
 /* Benchmark of the diagnosis on invented visits.
  *
- * usage: diagnosis [-n visits] [-s series] [-l level] [-c] [-e]
+ * usage: diagnosis [-m table|model] [-n visits] [-s series] [-l level] [-c] [-e]
  *
- * -n visits (100); -s series of visits (1); -l one level only, 0 to 4; -c
- * confusion of the classes; -e with equal priors instead of those of the visits. */
+ * -m the first form by tables, or the inference on the physical model; -n visits
+ * (100); -s series of visits (1); -l one level only, 0 to 4; -c confusion of the
+ * classes; -e with equal priors instead of those of the visits. */
 #include "score.h"
 #include "visit.h"
 
@@ -66,6 +67,28 @@ static int rank_by_table(const job *j, freeair_diagnosis_cause *causes, size_t *
                                 &n_reasons, NULL, 0, 0, &n_findings, &summary) >= 0;
 }
 
+static int rank_by_model(const job *j, freeair_diagnosis_cause *causes, size_t *n_causes)
+{
+  const visit *v = j->v;
+  freeair_diagnosis_subject subject = FREEAIR_DIAGNOSIS_SUBJECT_INIT;
+  freeair_inference_visit how = FREEAIR_INFERENCE_VISIT_INIT;
+  freeair_inference_scatter scatter = FREEAIR_INFERENCE_SCATTER_INIT;
+  freeair_evidence_readings expected = FREEAIR_EVIDENCE_READINGS_INIT;
+  freeair_diagnosis_options options = FREEAIR_DIAGNOSIS_OPTIONS_INIT;
+  freeair_diagnosis_summary summary = FREEAIR_DIAGNOSIS_SUMMARY_INIT;
+  subject.drive = FREEAIR_DIAGNOSIS_DRIVE_BELT;
+  subject.service_valve_closed = FREEAIR_EVIDENCE_NO;
+  how.receiver_pa = v->receiver_pa;
+  size_t n_effects;
+  size_t n_reasons;
+  size_t n_findings;
+  return freeair_inference_rank(&j->machine, &v->site, &subject, &how, &scatter, &expected, &v->readings, v->log_t_s,
+                                v->log_p_pa, v->n_log, v->interstage_at_pa, v->interstage_pa, v->n_interstage,
+                                v->observation, v->answer, v->n_observations, j->prior, (size_t)j->n_prior, &options,
+                                causes, sizeof *causes, ROWS, n_causes, NULL, 0, 0, &n_effects, NULL, 0, 0,
+                                &n_reasons, NULL, 0, 0, &n_findings, &summary) >= 0;
+}
+
 int main(int argc, char **argv)
 {
   uint64_t visits = 100;
@@ -73,10 +96,12 @@ int main(int argc, char **argv)
   int only = -1;
   int confusion = 0;
   int equal = 0;
+  const char *method = "model";
   for (int i = 1; i < argc; i++) {
     if (strcmp(argv[i], "-c") == 0) confusion = 1;
     else if (strcmp(argv[i], "-e") == 0) equal = 1;
     else if (i + 1 == argc) return 2;
+    else if (strcmp(argv[i], "-m") == 0) method = argv[++i];
     else if (strcmp(argv[i], "-n") == 0) visits = strtoull(argv[++i], NULL, 10);
     else if (strcmp(argv[i], "-s") == 0) series = strtoull(argv[++i], NULL, 10);
     else if (strcmp(argv[i], "-l") == 0) only = atoi(argv[++i]);
@@ -116,7 +141,7 @@ int main(int argc, char **argv)
       size_t n_causes = 0;
       for (int i = 0; i < ROWS; i++) freeair_diagnosis_cause_init(&causes[i], sizeof causes[i]);
       double start = now();
-      if (!rank_by_table(&j, causes, &n_causes)) {
+      if (!(strcmp(method, "table") == 0 ? rank_by_table : rank_by_model)(&j, causes, &n_causes)) {
         scores[level].failed++;
         continue;
       }
@@ -128,8 +153,8 @@ int main(int argc, char **argv)
       score_add(&scores[level], &v, level, p, now() - start);
     }
   }
-  printf("series %llu, %llu visits, %d of them skipped; %.1f ms to make a visit, %.1f ms to complete a machine\n",
-         (unsigned long long)series, (unsigned long long)visits, skipped, 1e3 * making / (double)visits,
+  printf("%s, series %llu, %llu visits, %d of them skipped; %.1f ms to make a visit, %.1f ms to complete a machine\n",
+         method, (unsigned long long)series, (unsigned long long)visits, skipped, 1e3 * making / (double)visits,
          1e3 * completing / (double)visits);
   for (int level = 0; level < N_LEVELS; level++) {
     if (only >= 0 && level != only) continue;

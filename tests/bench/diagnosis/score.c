@@ -114,6 +114,11 @@ void score_print(const score *s, int level)
 
 void score_print_confusion(const score *s)
 {
+  printf("  said, right, visits:");
+  for (int i = 0; i < SCORE_BINS; i++)
+    if (s->in_bin[i] > 0)
+      printf("  %.2f %.2f %d", s->sum[i] / s->in_bin[i], (double)s->right[i] / s->in_bin[i], s->in_bin[i]);
+  printf("\n");
   printf("%-20s", "");
   for (int j = 0; j < N_CLASSES; j++) printf(" %5.5s", visit_class_name(j));
   printf("\n");

@@ -1269,6 +1269,89 @@ class DiagnosisSummary(_runtime.Structure):
     __slots__ = ("_memory",)
 
 
+class InferenceVisit(_runtime.Structure):
+    """How the readings were taken, and what air is worth.
+
+    Fields:
+        receiver_pa: Receiver pressure, absolute, at which interstage pressure, temperatures, speeds
+            and power were read. [Pa] Range (0;1e8]. Default: cut_out_pa of the machine.
+        from_pa: Gauge reading at the start of the run from empty. [Pa] Range (0;1e8]. Default:
+            barometric.
+        draw_down_s: Duration of drawing down to cut-in before that run. [s] Range [1;1e5]. Default:
+            60.
+        u_log_s: Standard uncertainty of a time of the log. [s] Range [0;1e5]. Default: 0.5.
+        u_log_pa: The same of a pressure. [Pa] Range [0;1e7]. Default: 0.3 % of gauge cut-out.
+        motor_efficiency: Shaft power over electrical power. Range (0;1]. Default: 0.83.
+        air_m3_s: Free air that is used, as a mean over time. [m3/s] Range [0;1000]. Default:
+            unknown.
+        energy_price: Price of a joule of electrical energy in the caller's money. [the caller's
+            unit] Range [0;1]. Default: unknown.
+    """
+
+    _c_name = "freeair_inference_visit"
+    __slots__ = ("_memory",)
+
+
+class InferenceScatter(_runtime.Structure):
+    """What is not known of a sound unit: relative standard uncertainties of description and model.
+
+    Fields:
+        rating: Rated delivery, when the machine has one. Range [0;1]. Default: 0.025.
+        clearance: Clearances of each stage. Range [0;1]. Default: 0.15.
+        valves: Valve areas of each stage. Range [0;1]. Default: 0.12.
+        valve_lift: Pressure differences that open the valves. Range [0;1]. Default: 0.4.
+        wall_heat: Heat transfer in the cylinders. Range [0;1]. Default: 0.35.
+        cooler_ua: Heat transfer of the intercooler. Range [0;1]. Default: 0.25.
+        suction_heating: Heating of the intake air. Range [0;1]. Default: 0.35.
+        filter: Area of the clean filter. Range [0;1]. Default: 0.15.
+        rings: Leakage past sound rings. Range [0;1]. Default: 0.4.
+        phase_rad: Angle between the stages, for all that sets the flow there. [rad] Range [0;1].
+            Default: 0.2.
+        delivery: The model's delivery as a whole. Range [0;1]. Default: 0.02.
+        delivery_slope: Its fall from ambient to cut-out pressure. Range [0;1]. Default: 0.035.
+        interstage: The model's gauge interstage pressure. Range [0;1]. Default: 0.05.
+        temperature_k: The model's discharge temperatures, in kelvin; half of it all thermometers
+            share. [K] Range [0;100]. Default: 8.
+        receiver: Volume of the receiver. Range [0;1]. Default: 0.012.
+        receiver_ua: Heat transfer of the receiver. Range [0;1]. Default: 0.35.
+        receiver_wall: Heat capacity of its wall. Range [0;1]. Default: 0.2.
+        draw_down: Duration of the drawing down. Range [0;1]. Default: 0.4.
+        gauge: Error of the gauge over gauge cut-out. Range [0;1]. Default: 0.005.
+        motor: Motor speed under load. Range [0;1]. Default: 0.006.
+        drive: Pump speed over motor speed. Range [0;1]. Default: 0.008.
+        motor_efficiency: Electrical over shaft power. Range [0;1]. Default: 0.06.
+    """
+
+    _c_name = "freeair_inference_scatter"
+    __slots__ = ("_memory",)
+
+
+class InferenceEffect(_runtime.Structure):
+    """What a cause does, if it is present: the row of the same number as that of the causes.
+
+    Fields:
+        severity: Severity as in freeair_fault_apply, posterior median; NaN where there is none.
+        severity_low: At least that much with probability 0.95.
+        severity_high: At most that much with probability 0.95.
+        lost: Share of the delivery lost or taken, posterior median.
+        lost_low: At least that much with probability 0.95.
+        lost_high: At most that much with probability 0.95.
+        lost_m3_s: Free air lost at the median. [m3/s]
+        energy_j_m3: Electrical energy for a cubic metre of free air, with the cause at its median.
+            [J/m3]
+        sound_j_m3: The same of the sound machine. [J/m3]
+        waste_w: Electrical power wasted at air_m3_s, as a mean over time; NaN when that is unknown.
+            [W]
+        cost: Its price for each second, in the caller's money; NaN when unknown. [the caller's
+            unit]
+        cause: Which. One of EVIDENCE_CAUSE_* (enumeration freeair_evidence_cause).
+        fault: The fault that the severity is of. One of FAULT_* (enumeration freeair_fault).
+    """
+
+    _c_name = "freeair_inference_effect"
+    __slots__ = ("_memory",)
+
+
 _runtime.STRUCTURES["freeair_dry_air_properties"] = DryAirProperties
 _runtime.STRUCTURES["freeair_capacitor_motor_windings"] = CapacitorMotorWindings
 _runtime.STRUCTURES["freeair_capacitor_motor_performance"] = CapacitorMotorPerformance
@@ -1296,6 +1379,9 @@ _runtime.STRUCTURES["freeair_diagnosis_check"] = DiagnosisCheck
 _runtime.STRUCTURES["freeair_diagnosis_options"] = DiagnosisOptions
 _runtime.STRUCTURES["freeair_diagnosis_reason"] = DiagnosisReason
 _runtime.STRUCTURES["freeair_diagnosis_summary"] = DiagnosisSummary
+_runtime.STRUCTURES["freeair_inference_visit"] = InferenceVisit
+_runtime.STRUCTURES["freeair_inference_scatter"] = InferenceScatter
+_runtime.STRUCTURES["freeair_inference_effect"] = InferenceEffect
 
 
 def units_is_gauge(*, symbol):
@@ -9417,6 +9503,83 @@ def diagnosis_rank(*, subject, expected, found, observation=None, answer=None, p
     return _runtime.call("freeair_diagnosis_rank")((subject, expected, found, observation, answer, prior, options, causes_capacity, reasons_capacity, findings_capacity,), DiagnosisRankResult)
 
 
+InferenceRankResult = _collections.namedtuple(
+    "InferenceRankResult", ['causes', 'effects', 'reasons', 'findings', 'summary'])
+
+
+def inference_rank(*, machine, site, subject, visit, scatter, expected, found, log_t_s=None, log_p_pa=None, interstage_at_pa=None, interstage_pa=None, observation=None, answer=None, prior=None, options, causes_capacity, effects_capacity, reasons_capacity, findings_capacity):
+    """Ranks the causes of what was found on a described machine.
+
+    Model: hypotheses are a sound machine, each cause alone, each pair of faults, and something
+    else, with the priors and answers of freeair_diagnosis_rank. A fault of size y (prior y
+    exp(-y/size), freeair_likelihood_size) shows what freeair_fault_apply and the crank-angle model
+    make of it: operating points at four receiver pressures and up to four severities are
+    interpolated, and the receiver is run again for each size. The readings together have Student's
+    t distribution of 12 degrees of freedom about that; its covariance is of the noise, of the
+    scatter through the model's derivatives about the sound machine, and of a relative error of the
+    shift that the fault makes. A machine with rated_delivery_m3_s is one that meets its rating
+    within its tolerance. One reading and one answer in fifty is wrong. Shifts of two faults add.
+    Readings that the model does not have move as freeair_likelihood_reading says.
+
+    Level-off replaces the times that were never reached. The log belongs to the run from empty; its
+    first time counts from the start of the run. When the nameplate has a rating, call
+    freeair_rating_complete first.
+
+    Causes, reasons, findings, verdict and groups are as in freeair_diagnosis_rank; findings of the
+    log and of several interstage readings are those of the delivery and of the first. effects has a
+    row for each cause, in the same order. Uses about 300 kB of the stack.
+
+    Arguments:
+        machine: The machine, sound as described. What the description holds of leaks is no fault.
+        site: The site, here and today; supply_v is not used.
+        subject: Drive, supply and service valve; what it says of stages and heads is not used.
+        visit: How the readings were taken.
+        scatter: What is not known of a sound unit.
+        expected: Expected voltages, current, capacitances, belt deflection and duty; no more is
+            used.
+        found: What was read.
+        log_t_s: Times of a log of the run from empty. [s] Range [0;1e7]. Default: none.
+        log_p_pa: Gauge readings at these times. [Pa] Range (0;1e8]. Default: none.
+        interstage_at_pa: Receiver pressures. [Pa] Range (0;1e8]. Default: none.
+        interstage_pa: Interstage pressures there. [Pa] Range (0;1e8]. Default: none.
+        observation: Codes of freeair_evidence_observation. Default: none.
+        answer: Answers of freeair_evidence_answer. Default: none.
+        prior: Prior of each cause by its code; NaN for its default. Default:
+            freeair_likelihood_prior.
+        options: Options.
+        causes_capacity: Rows there is room for. Range [0;1e6].
+        effects_capacity: Rows there is room for. Range [0;1e6].
+        reasons_capacity: Rows there is room for. Range [0;1e6].
+        findings_capacity: Rows there is room for. Range [0;1e6].
+
+    Returns:
+        causes: Causes.
+        effects: What each cause does.
+        reasons: Reasons.
+        findings: One for each reading.
+        summary: Summary.
+
+    Raises:
+        StructureVersionError: a structure or row has an unknown size, or a row is longer than its
+            stride
+        DomainError: an input is out of range, an answer is no answer, or one observation has both
+        NotFoundError: an observation is not a known code, or n_prior goes beyond the causes
+        NoSolutionError: the priors leave no cause that this machine can have, or it delivers
+            nothing
+        NoConvergenceError: an operating point was not found
+
+    Caution: Isolate, lock out and tag out before touching the machine.
+
+    Caution: Depressurise to zero, on a gauge that is trusted, before opening.
+
+    Caution: A receiver under pressure stores energy like an explosive.
+
+    Source: Gelman et al., Bayesian Data Analysis, 3rd edition, chapters 1 and 4; rates and scatter
+    from common practice
+    """
+    return _runtime.call("freeair_inference_rank")((machine, site, subject, visit, scatter, expected, found, log_t_s, log_p_pa, interstage_at_pa, interstage_pa, observation, answer, prior, options, causes_capacity, effects_capacity, reasons_capacity, findings_capacity,), InferenceRankResult)
+
+
 UncertaintyPropagateResult = _collections.namedtuple(
     "UncertaintyPropagateResult", ['y', 'u_y', 'sensitivity'])
 
@@ -10381,6 +10544,10 @@ __all__ = [
     "IndicatorExponentResult",
     "IndicatorIdealResult",
     "IndicatorWorkResult",
+    "InferenceEffect",
+    "InferenceRankResult",
+    "InferenceScatter",
+    "InferenceVisit",
     "LIKELIHOOD_DERIVED",
     "LIKELIHOOD_DIFFERENCE",
     "LIKELIHOOD_LOG",
@@ -10705,6 +10872,7 @@ __all__ = [
     "indicator_ideal",
     "indicator_mep_from_card",
     "indicator_work",
+    "inference_rank",
     "leakage_at_pressure_from_decay",
     "leakage_cost",
     "leakage_flow_at_pressure",

@@ -915,6 +915,58 @@ class DiagnosisSummary(Structure):
     contradictions: int
     def __init__(self, *, probability_healthy: float | None = ..., probability_pair: float | None = ..., doubt: float | None = ..., verdict: int | None = ..., cause: int | None = ..., readings_used: int | None = ..., readings_unused: int | None = ..., observations_used: int | None = ..., contradictions: int | None = ...) -> None: ...
 
+class InferenceVisit(Structure):
+    receiver_pa: float
+    from_pa: float
+    draw_down_s: float
+    u_log_s: float
+    u_log_pa: float
+    motor_efficiency: float
+    air_m3_s: float
+    energy_price: float
+    def __init__(self, *, receiver_pa: float | None = ..., from_pa: float | None = ..., draw_down_s: float | None = ..., u_log_s: float | None = ..., u_log_pa: float | None = ..., motor_efficiency: float | None = ..., air_m3_s: float | None = ..., energy_price: float | None = ...) -> None: ...
+
+class InferenceScatter(Structure):
+    rating: float
+    clearance: float
+    valves: float
+    valve_lift: float
+    wall_heat: float
+    cooler_ua: float
+    suction_heating: float
+    filter: float
+    rings: float
+    phase_rad: float
+    delivery: float
+    delivery_slope: float
+    interstage: float
+    temperature_k: float
+    receiver: float
+    receiver_ua: float
+    receiver_wall: float
+    draw_down: float
+    gauge: float
+    motor: float
+    drive: float
+    motor_efficiency: float
+    def __init__(self, *, rating: float | None = ..., clearance: float | None = ..., valves: float | None = ..., valve_lift: float | None = ..., wall_heat: float | None = ..., cooler_ua: float | None = ..., suction_heating: float | None = ..., filter: float | None = ..., rings: float | None = ..., phase_rad: float | None = ..., delivery: float | None = ..., delivery_slope: float | None = ..., interstage: float | None = ..., temperature_k: float | None = ..., receiver: float | None = ..., receiver_ua: float | None = ..., receiver_wall: float | None = ..., draw_down: float | None = ..., gauge: float | None = ..., motor: float | None = ..., drive: float | None = ..., motor_efficiency: float | None = ...) -> None: ...
+
+class InferenceEffect(Structure):
+    severity: float
+    severity_low: float
+    severity_high: float
+    lost: float
+    lost_low: float
+    lost_high: float
+    lost_m3_s: float
+    energy_j_m3: float
+    sound_j_m3: float
+    waste_w: float
+    cost: float
+    cause: int
+    fault: int
+    def __init__(self, *, severity: float | None = ..., severity_low: float | None = ..., severity_high: float | None = ..., lost: float | None = ..., lost_low: float | None = ..., lost_high: float | None = ..., lost_m3_s: float | None = ..., energy_j_m3: float | None = ..., sound_j_m3: float | None = ..., waste_w: float | None = ..., cost: float | None = ..., cause: int | None = ..., fault: int | None = ...) -> None: ...
+
 def units_is_gauge(*, symbol: str) -> int: ...
 
 @overload
@@ -2722,6 +2774,15 @@ class DiagnosisRankResult(NamedTuple):
     summary: DiagnosisSummary
 
 def diagnosis_rank(*, subject: DiagnosisSubject, expected: EvidenceReadings, found: EvidenceReadings, observation: _Sequence[int] | None = ..., answer: _Sequence[int] | None = ..., prior: _Sequence[float] | None = ..., options: DiagnosisOptions, causes_capacity: int, reasons_capacity: int, findings_capacity: int) -> DiagnosisRankResult: ...
+
+class InferenceRankResult(NamedTuple):
+    causes: _Sequence[DiagnosisCause]
+    effects: _Sequence[InferenceEffect]
+    reasons: _Sequence[DiagnosisReason]
+    findings: _Sequence[DiagnosisFinding]
+    summary: DiagnosisSummary
+
+def inference_rank(*, machine: Machine, site: MachineSite, subject: DiagnosisSubject, visit: InferenceVisit, scatter: InferenceScatter, expected: EvidenceReadings, found: EvidenceReadings, log_t_s: _Sequence[float] | None = ..., log_p_pa: _Sequence[float] | None = ..., interstage_at_pa: _Sequence[float] | None = ..., interstage_pa: _Sequence[float] | None = ..., observation: _Sequence[int] | None = ..., answer: _Sequence[int] | None = ..., prior: _Sequence[float] | None = ..., options: DiagnosisOptions, causes_capacity: int, effects_capacity: int, reasons_capacity: int, findings_capacity: int) -> InferenceRankResult: ...
 
 class UncertaintyPropagateResult(NamedTuple):
     y: _Sequence[float]

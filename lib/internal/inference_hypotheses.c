@@ -1,0 +1,332 @@
+/* SPDX-License-Identifier: MIT */
+#include "internal/inference_hypotheses.h"
+
+#include "internal/array.h"
+#include "internal/check.h"
+
+#include <freeair/status.h>
+
+#include <string.h>
+
+enum {
+  FILTER,
+  LP_SUCTION,
+  LP_DISCHARGE,
+  HP_SUCTION,
+  HP_DISCHARGE,
+  BETWEEN,
+  LP_OUTSIDE, /* also the rings: the same opening, into the crankcase */
+  HP_OUTSIDE,
+  INTERSTAGE,
+  COOLER,
+  RELIEF,
+  SPEED,
+  N_FAMILIES
+};
+
+_Static_assert((int)N_FAMILIES <= (int)FREEAIR__FAMILIES, "room for every family");
+
+enum { SEVERITIES = FREEAIR__PLANT_NODES - 1 };
+
+/* Severities at which each is mapped, up from where it is first felt. */
+static const struct {
+  int32_t fault;
+  double bend;
+  double severity[SEVERITIES]; /* 0: no more */
+} families[N_FAMILIES] = {
+    {FREEAIR_FAULT_INTAKE_FILTER, 0.0, {0.45, 0.7, 0.85, 1.0}},
+    {FREEAIR_FAULT_LP_SUCTION_VALVE, 0.04, {0.08, 0.16, 0.3, 0.6}},
+    {FREEAIR_FAULT_LP_DISCHARGE_VALVE, 0.04, {0.08, 0.16, 0.3, 0.6}},
+    {FREEAIR_FAULT_HP_SUCTION_VALVE, 1.0, {0.12, 0.21, 0.32, 0.5}},
+    {FREEAIR_FAULT_HP_DISCHARGE_VALVE, 1.0, {0.12, 0.21, 0.32, 0.5}},
+    {FREEAIR_FAULT_GASKET_BETWEEN, 1.0, {0.2, 0.4, 0.65, 1.0}},
+    {FREEAIR_FAULT_LP_GASKET_OUTSIDE, 1.0, {0.25, 0.5, 0.75, 1.0}},
+    {FREEAIR_FAULT_HP_GASKET_OUTSIDE, 1.0, {0.25, 0.45, 0.7, 1.0}},
+    {FREEAIR_FAULT_INTERSTAGE_LEAK, 1.0, {0.25, 0.5, 0.75, 1.0}},
+    {FREEAIR_FAULT_INTERCOOLER_FOULED, 0.0, {0.5, 1.0, 0.0, 0.0}},
+    {FREEAIR_FAULT_RELIEF_WEAK, 0.0, {0.25, 0.45, 0.7, 1.0}},
+    {FREEAIR_FAULT_BELT_SLIP, 0.0, {0.4, 1.0, 0.0, 0.0}},
+};
+
+static int severities(int family)
+{
+  int n = 0;
+  while (n < SEVERITIES && families[family].severity[n] > 0.0) n++;
+  return n;
+}
+
+/* ---- the ways ---- */
+
+static freeair__way *add(freeair__hypotheses *h, int32_t cause, int32_t kind, int32_t fault, double share, int first)
+{
+  freeair__way *w = &h->way[h->n_ways < FREEAIR__WAYS - 1 ? h->n_ways++ : h->n_ways];
+  double cost;
+  int32_t two_sided;
+  *w = (freeair__way){.cause = cause, .kind = kind, .fault = fault, .share = share, .first = first, .second = -1,
+                      .sign = 1.0, .seen = 1.0};
+  freeair_likelihood_size(cause, &w->typical, &cost, &two_sided);
+  return w;
+}
+
+static void add_leaks(freeair__hypotheses *h, const freeair_diagnosis_subject *subject)
+{
+  const int turns = subject->service_valve_closed == FREEAIR_EVIDENCE_NOT_CHECKED ? 2 : 1;
+  for (int turn = 0; turn < turns; turn++) {
+    double seen = freeair__practice_seen(subject, turn);
+    const int32_t cause = FREEAIR_EVIDENCE_DOWNSTREAM;
+    add(h, cause, FREEAIR__WAY_LEAK, FREEAIR_FAULT_DOWNSTREAM_LEAK, 0.65 / turns, -1)->seen = seen;
+    add(h, cause, FREEAIR__WAY_DEMAND, FREEAIR_FAULT_DEMAND, 0.35 / turns, -1)->seen = seen;
+  }
+}
+
+static void add_ways(freeair__hypotheses *h, const freeair_diagnosis_subject *subject, int32_t cause)
+{
+  const freeair_machine *m = &h->symptoms->plant->c.m;
+  int two = m->stages == 2;
+  static const struct {
+    int32_t cause;
+    int32_t fault;
+    int family;
+  } plain[] = {
+      {FREEAIR_EVIDENCE_INTAKE_FILTER, FREEAIR_FAULT_INTAKE_FILTER, FILTER},
+      {FREEAIR_EVIDENCE_LP_SUCTION_VALVE, FREEAIR_FAULT_LP_SUCTION_VALVE, LP_SUCTION},
+      {FREEAIR_EVIDENCE_LP_DISCHARGE_VALVE, FREEAIR_FAULT_LP_DISCHARGE_VALVE, LP_DISCHARGE},
+      {FREEAIR_EVIDENCE_HP_SUCTION_VALVE, FREEAIR_FAULT_HP_SUCTION_VALVE, HP_SUCTION},
+      {FREEAIR_EVIDENCE_HP_DISCHARGE_VALVE, FREEAIR_FAULT_HP_DISCHARGE_VALVE, HP_DISCHARGE},
+      {FREEAIR_EVIDENCE_GASKET_BETWEEN, FREEAIR_FAULT_GASKET_BETWEEN, BETWEEN},
+      {FREEAIR_EVIDENCE_INTERSTAGE_LEAK, FREEAIR_FAULT_INTERSTAGE_LEAK, INTERSTAGE},
+      {FREEAIR_EVIDENCE_RELIEF_WEAK, FREEAIR_FAULT_RELIEF_WEAK, RELIEF},
+      {FREEAIR_EVIDENCE_LOW_VOLTAGE, FREEAIR_FAULT_LOW_VOLTAGE, SPEED},
+      {FREEAIR_EVIDENCE_RUN_CAPACITOR, FREEAIR_FAULT_RUN_CAPACITOR, SPEED},
+      {FREEAIR_EVIDENCE_MOTOR, FREEAIR_FAULT_NONE, SPEED},
+  };
+  for (size_t i = 0; i < FREEAIR__COUNT(plain); i++)
+    if (plain[i].cause == cause) {
+      add(h, cause, FREEAIR__WAY_FAMILY, plain[i].fault, 1.0, plain[i].family);
+      return;
+    }
+  switch (cause) {
+    case FREEAIR_EVIDENCE_GASKET_OUTSIDE:
+      add(h, cause, FREEAIR__WAY_FAMILY, FREEAIR_FAULT_LP_GASKET_OUTSIDE, two ? 0.5 : 1.0, LP_OUTSIDE);
+      if (two) add(h, cause, FREEAIR__WAY_FAMILY, FREEAIR_FAULT_HP_GASKET_OUTSIDE, 0.5, HP_OUTSIDE);
+      break;
+    case FREEAIR_EVIDENCE_PISTON_RINGS:
+      add(h, cause, FREEAIR__WAY_FAMILY, FREEAIR_FAULT_LP_RINGS, two ? 0.25 : 1.0, LP_OUTSIDE);
+      if (!two) break;
+      add(h, cause, FREEAIR__WAY_FAMILY, FREEAIR_FAULT_HP_RINGS, 0.25, HP_OUTSIDE);
+      add(h, cause, FREEAIR__WAY_FAMILY, FREEAIR_FAULT_LP_RINGS, 0.5, LP_OUTSIDE)->second = HP_OUTSIDE;
+      break;
+    case FREEAIR_EVIDENCE_INTERCOOLER_FOULED:
+      add(h, cause, FREEAIR__WAY_FAMILY, FREEAIR_FAULT_INTERCOOLER_FOULED, 1.0, COOLER)->typical = 0.0;
+      break;
+    case FREEAIR_EVIDENCE_BELT_SLIP:
+      add(h, cause, FREEAIR__WAY_BELT, FREEAIR_FAULT_BELT_SLIP, 1.0, SPEED);
+      break;
+    case FREEAIR_EVIDENCE_WRONG_PULLEY:
+      add(h, cause, FREEAIR__WAY_BELT, FREEAIR_FAULT_PULLEY, 1.0, SPEED);
+      break;
+    case FREEAIR_EVIDENCE_UNLOADER_LEAK:
+      add(h, cause, FREEAIR__WAY_UNLOADER, FREEAIR_FAULT_UNLOADER_LEAK, 1.0, -1);
+      break;
+    case FREEAIR_EVIDENCE_DOWNSTREAM: add_leaks(h, subject); break;
+    case FREEAIR_EVIDENCE_RECEIVER_WATER:
+      add(h, cause, FREEAIR__WAY_WATER, FREEAIR_FAULT_RECEIVER_WATER, 1.0, -1);
+      break;
+    case FREEAIR_EVIDENCE_GAUGE_OR_SWITCH:
+      add(h, cause, FREEAIR__WAY_GAUGE, FREEAIR_FAULT_GAUGE, 0.5, -1);
+      add(h, cause, FREEAIR__WAY_GAUGE, FREEAIR_FAULT_GAUGE, 0.5, -1)->sign = -1.0;
+      break;
+    case FREEAIR_EVIDENCE_CHECK_VALVE:
+      add(h, cause, FREEAIR__WAY_TABLE, FREEAIR_FAULT_CHECK_VALVE, 1.0, -1);
+      break;
+    default: add(h, cause, FREEAIR__WAY_TABLE, FREEAIR_FAULT_NONE, 1.0, -1); break;
+  }
+}
+
+/* The smallest share of the sound delivery that any time leaves room for. */
+static double least_share(const freeair__symptoms *s)
+{
+  double least = 1.0;
+  int timed = 0;
+  for (int i = 0; i < s->n; i++) {
+    const freeair__symptom *y = &s->symptom[i];
+    if (y->kind == FREEAIR__SYMPTOM_LEVEL) return 0.0;
+    if (y->kind != FREEAIR__SYMPTOM_EMPTY && y->kind != FREEAIR__SYMPTOM_CUTIN && y->kind != FREEAIR__SYMPTOM_DELIVERY)
+      continue;
+    timed = 1;
+    least = fmin(least, exp(-y->found) - 0.03);
+  }
+  return timed ? fmax(0.7 * least, 0.0) : 0.0;
+}
+
+int32_t freeair__hypotheses_start(const freeair__symptoms *symptoms, const freeair_diagnosis_subject *subject,
+                                  const freeair__priors *prior, freeair__hypotheses *h)
+{
+  const freeair__plant *plant = symptoms->plant;
+  h->symptoms = symptoms;
+  h->n_ways = 0;
+  freeair__symptoms_condition(symptoms, &h->sound);
+  for (int f = 0; f < N_FAMILIES; f++) h->built[f] = h->stopped[f] = 0;
+  for (int32_t c = FREEAIR__FIRST_FAULT; c < FREEAIR__CAUSES; c++)
+    if (prior->alone[c] > 0.0) add_ways(h, subject, c);
+  double least = least_share(symptoms);
+  for (int w = 0; w < h->n_ways; w++) {
+    const int both[] = {h->way[w].first, h->way[w].second};
+    for (int i = 0; i < 2; i++) {
+      int f = both[i];
+      if (f < 0 || h->built[f]) continue;
+      int n = severities(f);
+      int32_t status = freeair__plant_family_build(plant, families[f].fault, families[f].bend, families[f].severity, n,
+                                                   least, &h->family[f]);
+      if (status < 0) return status;
+      h->built[f] = 1;
+      h->stopped[f] = h->family[f].n <= n;
+    }
+  }
+  return FREEAIR_OK;
+}
+
+/* ---- conditions ---- */
+
+/* Flow through an opening over the sound delivery, for each square metre: a mean
+ * over the pressures like that of freeair__plant_share. */
+static double flow_of_area(const freeair__hypotheses *h, int hot)
+{
+  const freeair__plant *plant = h->symptoms->plant;
+  static const double weight[FREEAIR__PLANT_POINTS] = {0.15, 0.25, 0.35, 0.25};
+  double flow = 0.0;
+  for (int i = 0; i < FREEAIR__PLANT_POINTS; i++) {
+    double root = plant->root_low + plant->root_step * i;
+    double t = hot ? plant->sound.q[i][FREEAIR__PLANT_LINE_K] : plant->c.site.ambient_k;
+    flow += weight[i] * freeair__plant_orifice(plant, 1.0, root * root, t) / plant->sound.q[i][FREEAIR__PLANT_MASS];
+  }
+  return flow;
+}
+
+static void add_map(const freeair__plant *plant, const freeair__plant_map *other, freeair__plant_map *map)
+{
+  for (int i = 0; i < FREEAIR__PLANT_POINTS; i++)
+    for (int k = 0; k < FREEAIR__PLANT_QUANTITIES; k++) map->q[i][k] += other->q[i][k] - plant->sound.q[i][k];
+}
+
+void freeair__hypotheses_condition(const freeair__hypotheses *h, const freeair__way *way, double size,
+                                   double *severity, freeair__condition *c)
+{
+  const freeair__plant *plant = h->symptoms->plant;
+  const freeair_machine *m = &plant->c.m;
+  double share = -expm1(-size);
+  double displacement_m3 = m->lp_cylinders * plant->c.cylinder[0].swept * m->speed_rev_s;
+  *c = h->sound;
+  *severity = NAN;
+  switch (way->kind) {
+    case FREEAIR__WAY_FAMILY:
+    case FREEAIR__WAY_BELT: {
+      double s = freeair__plant_family_severity(&h->family[way->first], way->second >= 0 ? 0.5 * size : size);
+      freeair__plant_family_at(&h->family[way->first], s, &c->map);
+      if (way->second >= 0) {
+        freeair__plant_map other;
+        double s2 = freeair__plant_family_severity(&h->family[way->second], 0.5 * size);
+        freeair__plant_family_at(&h->family[way->second], s2, &other);
+        add_map(plant, &other, &c->map);
+      }
+      /* the belt family is one of pump speed: only for a belt does the motor keep its own */
+      if (way->kind == FREEAIR__WAY_BELT) c->motor_ratio /= 1.0 - 0.4 * s;
+      *severity = s;
+      /* twice the area of the gasket's law opens at the severity of worn rings */
+      if (way->fault == FREEAIR_FAULT_LP_RINGS || way->fault == FREEAIR_FAULT_HP_RINGS)
+        *severity = fmin(1.0, 1.41421356 * s);
+      if (way->cause == FREEAIR_EVIDENCE_LOW_VOLTAGE || way->cause == FREEAIR_EVIDENCE_RUN_CAPACITOR ||
+          way->cause == FREEAIR_EVIDENCE_MOTOR)
+        *severity = NAN;
+      break;
+    }
+    case FREEAIR__WAY_LEAK: {
+      double area = way->seen * share / flow_of_area(h, 0);
+      c->system.leak_area += area;
+      double at_full = displacement_m3 * 101325.0 / (0.6847 * 290.08 * m->cut_out_pa);
+      *severity = fmin(1.0, sqrt(area / way->seen / at_full));
+      break;
+    }
+    case FREEAIR__WAY_DEMAND: {
+      double flow = share * plant->sound.q[FREEAIR__PLANT_POINTS - 2][FREEAIR__PLANT_MASS];
+      c->system.demand_kg_s += way->seen * flow;
+      double free_m3_kg = plant->c.gas_r * plant->c.site.ambient_k / plant->c.site.barometric_pa;
+      *severity = fmin(1.0, flow * free_m3_kg / displacement_m3);
+      break;
+    }
+    case FREEAIR__WAY_UNLOADER: {
+      double area = share / flow_of_area(h, 1);
+      c->system.unloader_area += area;
+      *severity = fmin(1.0, sqrt(area / (0.1 * m->check_valve_area_m2)));
+      break;
+    }
+    case FREEAIR__WAY_WATER: {
+      c->system.volume *= exp(-size);
+      *severity = fmin(1.0, share / 0.8);
+      break;
+    }
+    case FREEAIR__WAY_GAUGE:
+      c->gauge_pa += way->sign * fmin(size, 0.5) * (m->cut_out_pa - plant->c.site.barometric_pa);
+      *severity = fmin(1.0, size / 0.3);
+      break;
+    default:
+      if (way->cause == FREEAIR_EVIDENCE_CHECK_VALVE)
+        *severity = fmin(1.0, sqrt(share / flow_of_area(h, 0) / m->check_valve_area_m2));
+      break;
+  }
+}
+
+void freeair__hypotheses_node(const freeair__hypotheses *h, const freeair__way *way, int k, freeair__node *node,
+                              freeair__condition *condition)
+{
+  const double v = (k + 0.5) / FREEAIR__SIZES;
+  double least = 0.0;
+  double most = INFINITY;
+  int stopped = 0;
+  if (way->first >= 0) {
+    const freeair__plant_family *f = &h->family[way->first];
+    most = f->size[FREEAIR__PLANT_SIZES - 1];
+    stopped = h->stopped[way->first];
+    if (way->second >= 0) {
+      most = 2.0 * fmin(most, h->family[way->second].size[FREEAIR__PLANT_SIZES - 1]);
+      stopped = stopped && h->stopped[way->second];
+    }
+  }
+  if (way->typical > 0.0) {
+    node->size = 10.0 * way->typical * v * v;
+    node->counted = v * v * v * exp(-10.0 * v * v);
+  } else if (way->first >= 0) {
+    node->size = h->family[way->first].size[(int)(v * (FREEAIR__PLANT_SIZES - 1) + 0.5)];
+    node->counted = 1.0;
+  } else {
+    node->size = 0.0;
+    node->counted = k == 0 ? 1.0 : 0.0;
+  }
+  int can_be = node->size >= least && node->size <= most;
+  node->weight = can_be ? node->counted : 0.0;
+  if (!can_be && !stopped) node->counted = 0.0;
+  if (can_be && condition != NULL) freeair__hypotheses_condition(h, way, node->size, &node->severity, condition);
+}
+
+void freeair__hypotheses_table(const freeair__hypotheses *h, const freeair__way *way, double size, double *y,
+                               double *variance)
+{
+  const freeair__symptoms *s = h->symptoms;
+  for (int i = 0; i < s->n; i++) {
+    if (s->symptom[i].kind != FREEAIR__SYMPTOM_TABLE) continue;
+    double slope;
+    double limit;
+    double spread;
+    int32_t basis;
+    int32_t r = s->symptom[i].reading;
+    freeair_likelihood_reading(way->cause, r, &slope, &limit, &spread, &basis);
+    if (way->cause == FREEAIR_EVIDENCE_DOWNSTREAM && r == FREEAIR_EVIDENCE_LEAK_OPEN) {
+      /* a leak shows there whole; demand, when nobody draws air, not at all */
+      slope = way->kind == FREEAIR__WAY_LEAK ? 1.0 : 0.0;
+      spread = 0.35;
+    }
+    double shift = way->sign * copysign(fmin(fabs(slope * size), limit), slope);
+    y[i] += shift;
+    variance[i] += spread * spread * shift * shift;
+  }
+}

@@ -1,0 +1,653 @@
+/* SPDX-License-Identifier: MIT */
+#include "internal/inference_symptoms.h"
+
+#include "internal/array.h"
+#include "internal/check.h"
+#include "internal/receiver_run.h"
+
+#include <freeair/status.h>
+
+#include <string.h>
+
+/* Rates are compared as -ln(share of the sound rate + this), so that a machine
+ * that levels off is far away, not infinitely far. */
+static const double rate_floor = 0.03;
+
+static double of_share(double share)
+{
+  return -log(share + rate_floor);
+}
+
+double freeair__symptoms_gain(const freeair__symptoms *s, int i, double y)
+{
+  int32_t kind = s->symptom[i].kind;
+  if (kind != FREEAIR__SYMPTOM_DELIVERY && kind != FREEAIR__SYMPTOM_EMPTY && kind != FREEAIR__SYMPTOM_CUTIN) return 1.0;
+  double both = exp(-y);
+  return fmax(both - rate_floor, 0.0) / both * (1.0 + rate_floor);
+}
+
+/* ---- prediction ---- */
+
+static double free_air(const freeair__plant *plant, double mass)
+{
+  return mass * plant->c.gas_r * plant->c.site.ambient_k / plant->c.site.barometric_pa;
+}
+
+/* True pressure of a reading: the gauge errs in proportion. */
+static double true_p(const freeair__plant *plant, const freeair__condition *c, double p)
+{
+  double pa = plant->c.site.barometric_pa;
+  return pa + (p - pa) * (1.0 - c->gauge_pa / (plant->c.m.cut_out_pa - pa));
+}
+
+/* Rising list of the pressures at which the run from empty is timed. */
+static int timed(const freeair__symptoms *s, double *p)
+{
+  int n = 1;
+  p[0] = s->from_p;
+  for (int i = 0; i < s->n; i++) {
+    const freeair__symptom *y = &s->symptom[i];
+    if (y->kind != FREEAIR__SYMPTOM_EMPTY && y->kind != FREEAIR__SYMPTOM_DELIVERY) continue;
+    const double ends[] = {y->from_p, y->to_p};
+    for (int e = 0; e < 2; e++) {
+      int at = 0;
+      while (at < n && p[at] < ends[e]) at++;
+      if ((at < n && !(p[at] > ends[e])) || n == FREEAIR__PLANT_TIMES) continue;
+      for (int k = n; k > at; k--) p[k] = p[k - 1];
+      p[at] = ends[e];
+      n++;
+    }
+  }
+  return n;
+}
+
+static double time_at(const double *p, const double *t, int n, double at)
+{
+  for (int i = 0; i < n; i++)
+    if (!(p[i] < at)) return t[i];
+  return INFINITY;
+}
+
+void freeair__symptoms_predict(const freeair__symptoms *s, const freeair__condition *c, double *y)
+{
+  const freeair__plant *plant = s->plant;
+  double pa = plant->c.site.barometric_pa;
+  double ta = plant->c.site.ambient_k;
+  double read[FREEAIR__PLANT_TIMES];
+  double p[FREEAIR__PLANT_TIMES];
+  double t[FREEAIR__PLANT_TIMES];
+  double gained = 0.0;
+  int n = timed(s, read);
+  for (int i = 0; i < n; i++) p[i] = true_p(plant, c, read[i]);
+  if (n > 1)
+    freeair__plant_run(plant, &c->map, &c->system, p[0] * c->system.volume / (plant->c.gas_r * ta), ta, p, n, t,
+                       &gained);
+  for (int i = 0; i < s->n; i++) {
+    const freeair__symptom *q = &s->symptom[i];
+    double at = true_p(plant, c, q->to_p);
+    double value;
+    switch (q->kind) {
+      case FREEAIR__SYMPTOM_DELIVERY: {
+        double time = time_at(read, t, n, q->to_p);
+        y[i] = of_share(isfinite(time) ? free_air(plant, gained) / time / q->reference : 0.0);
+        break;
+      }
+      case FREEAIR__SYMPTOM_EMPTY: {
+        double time = time_at(read, t, n, q->to_p) - (q->from_p > s->from_p ? time_at(read, t, n, q->from_p) : 0.0);
+        y[i] = of_share(isfinite(time) && time > 0.0 ? q->reference / time : 0.0);
+        break;
+      }
+      case FREEAIR__SYMPTOM_CUTIN: {
+        double ends[2] = {true_p(plant, c, q->from_p), at};
+        double times[2];
+        freeair__plant_run(plant, &c->map, &c->system, ends[0] * c->system.volume / (plant->c.gas_r * c->warm_k),
+                           c->wall_k, ends, 2, times, &gained);
+        y[i] = of_share(isfinite(times[1]) ? q->reference / times[1] : 0.0);
+        break;
+      }
+      case FREEAIR__SYMPTOM_LEVEL:
+        y[i] = freeair__plant_net(plant, &c->map, &c->system, at) / q->reference;
+        break;
+      case FREEAIR__SYMPTOM_RATIO:
+        value = freeair__plant_at(plant, &c->map, q->quantity, at);
+        y[i] = log(fmax(value, 1e-3 * q->reference) / q->reference);
+        break;
+      case FREEAIR__SYMPTOM_DIFFERENCE:
+        y[i] = freeair__plant_at(plant, &c->map, q->quantity, at) - q->reference;
+        break;
+      case FREEAIR__SYMPTOM_MOTOR:
+        y[i] = log(freeair__plant_at(plant, &c->map, FREEAIR__PLANT_SPEED, at) * c->motor_ratio / q->reference);
+        break;
+      case FREEAIR__SYMPTOM_FILTER:
+        y[i] = (pa - freeair__plant_at(plant, &c->map, FREEAIR__PLANT_PLENUM, at) - q->reference) / pa;
+        break;
+      default: y[i] = 0.0; break;
+    }
+  }
+}
+
+/* ---- the list ---- */
+
+static freeair__symptom *add(freeair__symptoms *s, int32_t reading, int32_t kind)
+{
+  /* a place is kept free, so that a list too long loses its last entries only */
+  freeair__symptom *y = &s->symptom[s->n < FREEAIR__SYMPTOMS - 1 ? s->n++ : s->n];
+  memset(y, 0, sizeof *y);
+  y->reading = reading;
+  y->kind = kind;
+  return y;
+}
+
+static void taken(const freeair_evidence_readings *found, int32_t reading, double *value, double *u)
+{
+  freeair_evidence_readings_get(found, reading, value, u);
+}
+
+static double usual(int32_t reading)
+{
+  double u;
+  double none;
+  int32_t scale;
+  freeair_likelihood_spread(reading, &u, &none, &none, &none, &none, &scale);
+  return u;
+}
+
+/* Time of the sound machine between two pressures of the run from empty, or of
+ * the run from cut-in. */
+static double sound_time(const freeair__symptoms *s, const freeair__condition *c, int cut_in, double from_p,
+                         double to_p, double *gained)
+{
+  const freeair__plant *plant = s->plant;
+  double p[3] = {cut_in ? from_p : s->from_p, from_p, to_p};
+  double t[3];
+  double warm = cut_in ? c->warm_k : plant->c.site.ambient_k;
+  double wall = cut_in ? c->wall_k : plant->c.site.ambient_k;
+  for (int i = 0; i < 3; i++) p[i] = true_p(plant, c, p[i]);
+  freeair__plant_run(plant, &c->map, &c->system, p[0] * c->system.volume / (plant->c.gas_r * warm), wall, p, 3, t,
+                     gained);
+  return t[2] - t[1];
+}
+
+static void add_rate(freeair__symptoms *s, const freeair__condition *sound, int32_t reading, int32_t kind,
+                     double from_p, double to_p, double time, double relative)
+{
+  double gained;
+  double reference = sound_time(s, sound, kind == FREEAIR__SYMPTOM_CUTIN, from_p, to_p, &gained);
+  if (!isfinite(reference) || !(reference > 0.0)) return;
+  freeair__symptom *y = add(s, reading, kind);
+  y->from_p = from_p;
+  y->to_p = to_p;
+  y->reference = reference;
+  double share = reference / time;
+  y->found = of_share(share);
+  y->noise = relative * share / (share + rate_floor);
+  y->form = 0.10;
+  y->wide = 0.35;
+}
+
+/* The log in segments of equal rise; only what lies in order counts. */
+static void add_log(const freeair__symptom_input *in, const freeair__condition *sound, freeair__symptoms *s)
+{
+  if (in->n_log == 0) return;
+  double top = s->from_p;
+  for (size_t i = 0; i < in->n_log; i++) top = fmax(top, in->log_p_pa[i]);
+  top = fmin(top, s->plant->c.m.cut_out_pa * 1.02);
+  double rise = (top - s->from_p) / FREEAIR__SYMPTOM_SEGMENTS;
+  double u_p = freeair__or(in->visit->u_log_pa, 0.003 * (s->plant->c.m.cut_out_pa - s->plant->c.site.barometric_pa));
+  double u_t = freeair__or(in->visit->u_log_s, 0.5);
+  double last_p = s->from_p;
+  double last_t = 0.0;
+  for (size_t i = 0; i < in->n_log; i++) {
+    double p = in->log_p_pa[i];
+    double t = in->log_t_s[i];
+    if (!(p >= last_p + 0.95 * rise) || !(t > last_t) || p > top) continue;
+    double relative = hypot(1.4 * u_t / (t - last_t), 1.4 * u_p / (p - last_p));
+    add_rate(s, sound, FREEAIR_EVIDENCE_DELIVERY, FREEAIR__SYMPTOM_EMPTY, last_p, p, t - last_t, relative);
+    last_p = p;
+    last_t = t;
+  }
+}
+
+static void add_test(const freeair__symptom_input *in, const freeair__condition *sound, freeair__symptoms *s)
+{
+  const freeair__plant *plant = s->plant;
+  double value;
+  double u;
+  double gained;
+  double top = plant->c.m.cut_out_pa;
+  taken(in->found, FREEAIR_EVIDENCE_DELIVERY, &value, &u);
+  if (freeair__given(value)) {
+    double time = sound_time(s, sound, 0, s->from_p, top, &gained);
+    freeair__symptom *y = add(s, FREEAIR_EVIDENCE_DELIVERY, FREEAIR__SYMPTOM_DELIVERY);
+    y->from_p = s->from_p;
+    y->to_p = top;
+    y->reference = free_air(plant, gained) / time;
+    double share = value / y->reference;
+    y->found = of_share(share);
+    y->noise = freeair__or(u / value, usual(FREEAIR_EVIDENCE_DELIVERY)) * share / (share + rate_floor);
+    y->form = 0.10;
+    y->wide = 0.35;
+  }
+  add_log(in, sound, s);
+  taken(in->found, FREEAIR_EVIDENCE_TIME_FROM_EMPTY, &value, &u);
+  if (freeair__given(value))
+    add_rate(s, sound, FREEAIR_EVIDENCE_TIME_FROM_EMPTY, FREEAIR__SYMPTOM_EMPTY, s->from_p, top, value,
+             freeair__or(u / value, usual(FREEAIR_EVIDENCE_TIME_FROM_EMPTY)));
+  taken(in->found, FREEAIR_EVIDENCE_TIME_FROM_CUTIN, &value, &u);
+  if (freeair__given(value))
+    add_rate(s, sound, FREEAIR_EVIDENCE_TIME_FROM_CUTIN, FREEAIR__SYMPTOM_CUTIN, plant->c.m.cut_in_pa, top, value,
+             freeair__or(u / value, usual(FREEAIR_EVIDENCE_TIME_FROM_CUTIN)));
+  taken(in->found, FREEAIR_EVIDENCE_LEVEL_OFF, &value, &u);
+  if (freeair__given(value)) {
+    freeair__symptom *y = add(s, FREEAIR_EVIDENCE_LEVEL_OFF, FREEAIR__SYMPTOM_LEVEL);
+    double pa = plant->c.site.barometric_pa;
+    y->to_p = fmin(fmax(value, 1.01 * pa), 2.0 * top);
+    y->reference = freeair__plant_at(plant, &plant->sound, FREEAIR__PLANT_MASS, y->to_p);
+    /* delivery falls by about its own size over the pressure above ambient */
+    y->noise = hypot(0.04, freeair__or(u, 0.02 * (y->to_p - pa)) / (y->to_p - pa));
+    y->form = 0.15;
+    y->wide = 0.5;
+  }
+}
+
+static void add_quantity(freeair__symptoms *s, int32_t reading, int32_t kind, int quantity, double at, double value,
+                         double u, double form, double wide)
+{
+  freeair__symptom *y = add(s, reading, kind);
+  const freeair__plant *plant = s->plant;
+  y->quantity = quantity;
+  y->to_p = at;
+  y->reference = freeair__plant_at(plant, &plant->sound, quantity, at);
+  y->found = kind == FREEAIR__SYMPTOM_RATIO ? log(value / y->reference) : value - y->reference;
+  y->noise = kind == FREEAIR__SYMPTOM_RATIO ? freeair__or(u / value, usual(reading)) : freeair__or(u, usual(reading));
+  y->form = form;
+  y->wide = wide;
+}
+
+static void add_points(const freeair__symptom_input *in, freeair__symptoms *s)
+{
+  const freeair__plant *plant = s->plant;
+  double at = freeair__or(in->visit->receiver_pa, plant->c.m.cut_out_pa);
+  int two = plant->c.m.stages == 2;
+  double value;
+  double u;
+  taken(in->found, FREEAIR_EVIDENCE_INTERSTAGE, &value, &u);
+  if (two && freeair__given(value))
+    add_quantity(s, FREEAIR_EVIDENCE_INTERSTAGE, FREEAIR__SYMPTOM_RATIO, FREEAIR__PLANT_INTERSTAGE, at, value, u, 0.15,
+                 0.35);
+  for (size_t i = 0; two && i < in->n_interstage && i < FREEAIR__SYMPTOM_INTERSTAGE; i++)
+    add_quantity(s, FREEAIR_EVIDENCE_INTERSTAGE, FREEAIR__SYMPTOM_RATIO, FREEAIR__PLANT_INTERSTAGE,
+                 in->interstage_at_pa[i], in->interstage_pa[i], NAN, 0.15, 0.35);
+  static const struct {
+    int32_t reading;
+    int quantity;
+    int second;
+    double form;
+    double wide;
+  } warm[] = {{FREEAIR_EVIDENCE_LP_DISCHARGE, FREEAIR__PLANT_LP_K, 0, 0.3, 40.0},
+              {FREEAIR_EVIDENCE_HP_DISCHARGE, FREEAIR__PLANT_HP_K, 1, 0.3, 40.0},
+              {FREEAIR_EVIDENCE_INTERCOOLER_OUTLET, FREEAIR__PLANT_COOLER_K, 1, 0.3, 25.0}};
+  for (size_t i = 0; i < FREEAIR__COUNT(warm); i++) {
+    taken(in->found, warm[i].reading, &value, &u);
+    if (freeair__given(value) && (two || !warm[i].second))
+      add_quantity(s, warm[i].reading, FREEAIR__SYMPTOM_DIFFERENCE, warm[i].quantity, at, value, u, warm[i].form,
+                   warm[i].wide);
+  }
+  taken(in->found, FREEAIR_EVIDENCE_MOTOR_SPEED, &value, &u);
+  if (freeair__given(value)) {
+    add_quantity(s, FREEAIR_EVIDENCE_MOTOR_SPEED, FREEAIR__SYMPTOM_RATIO, FREEAIR__PLANT_SPEED, at, value, u, 0.05,
+                 0.2);
+    freeair__symptom *y = &s->symptom[s->n - 1];
+    y->kind = FREEAIR__SYMPTOM_MOTOR;
+    y->reference /= plant->c.m.pulley_ratio * (1.0 - plant->c.m.belt_slip);
+    y->found = log(value / y->reference);
+  }
+  taken(in->found, FREEAIR_EVIDENCE_PUMP_SPEED, &value, &u);
+  if (freeair__given(value))
+    add_quantity(s, FREEAIR_EVIDENCE_PUMP_SPEED, FREEAIR__SYMPTOM_RATIO, FREEAIR__PLANT_SPEED, at, value, u, 0.05, 0.2);
+  taken(in->found, FREEAIR_EVIDENCE_POWER, &value, &u);
+  if (freeair__given(value)) /* as power of the motor shaft */
+    add_quantity(s, FREEAIR_EVIDENCE_POWER, FREEAIR__SYMPTOM_RATIO, FREEAIR__PLANT_POWER, at,
+                 value * s->motor_efficiency, u * s->motor_efficiency, 0.2, 0.3);
+  taken(in->found, FREEAIR_EVIDENCE_FILTER_DROP, &value, &u);
+  if (freeair__given(value)) {
+    double pa = plant->c.site.barometric_pa;
+    freeair__symptom *y = add(s, FREEAIR_EVIDENCE_FILTER_DROP, FREEAIR__SYMPTOM_FILTER);
+    y->to_p = at;
+    y->reference = fmax(pa - freeair__plant_at(plant, &plant->sound, FREEAIR__PLANT_PLENUM, at), 0.0);
+    y->found = (value - y->reference) / pa;
+    y->noise = hypot(freeair__or(u / pa, usual(FREEAIR_EVIDENCE_FILTER_DROP)), 0.3 * y->reference / pa);
+    y->form = 0.4;
+    y->wide = 0.1;
+  }
+}
+
+/* Readings that move as the practice table says, about values that the
+ * description knows. */
+static void add_table(const freeair__symptom_input *in, freeair__symptoms *s)
+{
+  const freeair_machine *m = &s->plant->c.m;
+  double pa = s->plant->c.site.barometric_pa;
+  double gained;
+  freeair__condition sound;
+  freeair__symptoms_condition(s, &sound);
+  double time = sound_time(s, &sound, 0, s->from_p, m->cut_out_pa, &gained);
+  double delivery = free_air(s->plant, gained) / time;
+  if (!isfinite(delivery) || !(delivery > 0.0))
+    delivery = free_air(s->plant, s->plant->sound.q[FREEAIR__PLANT_POINTS - 1][FREEAIR__PLANT_MASS]);
+  /* a leak that the description has is expected to be found */
+  double leak = free_air(s->plant, freeair__plant_orifice(s->plant, m->downstream_leak_m2, 0.9 * m->cut_out_pa,
+                                                          s->plant->c.site.ambient_k));
+  double back = free_air(s->plant, freeair__plant_orifice(s->plant, m->check_valve_leak_m2, 0.9 * m->cut_out_pa,
+                                                          s->plant->c.site.ambient_k));
+  const struct {
+    int32_t reading;
+    double expected;
+    double reference;
+  } entries[] = {
+      {FREEAIR_EVIDENCE_LEAK_ISOLATED, back, delivery},
+      {FREEAIR_EVIDENCE_LEAK_OPEN, leak > 0.0 ? leak + back : NAN, delivery},
+      {FREEAIR_EVIDENCE_GAUGE_DIFFERENCE, m->gauge_error_pa, m->cut_out_pa - pa},
+      {FREEAIR_EVIDENCE_CUTOUT, m->cut_out_pa, NAN},
+      {FREEAIR_EVIDENCE_RELIEF_OPENING, m->stages == 2 ? m->relief_set_pa : NAN, NAN},
+      {FREEAIR_EVIDENCE_WATER, m->receiver_water_m3, m->receiver_m3},
+      {FREEAIR_EVIDENCE_SUPPLY_RUNNING, NAN, NAN},
+      {FREEAIR_EVIDENCE_SUPPLY_STARTING, NAN, NAN},
+      {FREEAIR_EVIDENCE_MOTOR_CURRENT, NAN, NAN},
+      {FREEAIR_EVIDENCE_RUN_CAPACITANCE, NAN, NAN},
+      {FREEAIR_EVIDENCE_START_CAPACITANCE, NAN, NAN},
+      {FREEAIR_EVIDENCE_BELT_DEFLECTION, NAN, NAN},
+      {FREEAIR_EVIDENCE_DUTY, NAN, 1.0},
+  };
+  for (size_t i = 0; i < FREEAIR__COUNT(entries); i++) {
+    double value;
+    double u;
+    double none;
+    double wide;
+    double usual_expected;
+    int32_t scale;
+    double deviation;
+    double spread;
+    int32_t r = entries[i].reading;
+    taken(in->found, r, &value, &u);
+    if (!freeair__given(value)) continue;
+    freeair_likelihood_spread(r, &none, &none, &usual_expected, &wide, &none, &scale);
+    double expected = entries[i].expected;
+    double u_expected = NAN;
+    if (r == FREEAIR_EVIDENCE_DUTY || scale == FREEAIR_LIKELIHOOD_LOG) {
+      double given;
+      taken(in->expected, r, &given, &u_expected);
+      expected = freeair__or(expected, given);
+    }
+    double reference = entries[i].reference;
+    if (!freeair__given(expected) && scale == FREEAIR_LIKELIHOOD_SHARE) expected = usual_expected * reference;
+    if (freeair_likelihood_deviation(r, value, u, expected, u_expected, reference, &deviation, &spread) < 0) continue;
+    freeair__symptom *y = add(s, r, FREEAIR__SYMPTOM_TABLE);
+    y->reference = expected;
+    y->to_p = reference;
+    y->found = deviation;
+    y->noise = spread;
+    y->wide = wide;
+  }
+}
+
+static void find_blocks(freeair__symptoms *s)
+{
+  /* in the order of the readings, those of one reading together */
+  for (int i = 1; i < s->n; i++) {
+    freeair__symptom y = s->symptom[i];
+    int at = i;
+    for (; at > 0 && s->symptom[at - 1].reading > y.reading; at--) s->symptom[at] = s->symptom[at - 1];
+    s->symptom[at] = y;
+  }
+  s->blocks.n = 0;
+  for (int i = 0; i < s->n; i++)
+    if (i == 0 || s->symptom[i].reading != s->symptom[i - 1].reading) s->blocks.first[s->blocks.n++] = i;
+  s->blocks.first[s->blocks.n] = s->n;
+}
+
+/* ---- the sound machine ---- */
+
+/* State of the receiver at cut-in, just drawn down from cut-out. */
+static void draw_down(const freeair__plant *plant, const freeair__plant_system *s, double duration, double *gas_k,
+                      double *wall_k)
+{
+  freeair__cycle c = plant->c;
+  c.m.receiver_gas_ua_w_k = s->gas_ua;
+  c.m.receiver_wall_ua_w_k = s->wall_ua;
+  c.m.receiver_wall_j_k = s->wall_j_k;
+  freeair__receiver r = {.c = &c, .map = NULL, .volume = s->volume, .leak_area = 0.0, .demand_kg_s = 0.0};
+  freeair__receiver_state state;
+  freeair__receiver_draw_down(&r, c.m.cut_out_pa, c.m.cut_in_pa, duration, &state);
+  *gas_k = state.energy / (state.mass * c.cv);
+  *wall_k = state.wall;
+}
+
+void freeair__symptoms_condition(const freeair__symptoms *s, freeair__condition *sound)
+{
+  const freeair__plant *plant = s->plant;
+  sound->map = plant->sound;
+  freeair__plant_system_of(plant, &sound->system);
+  sound->gauge_pa = plant->c.m.gauge_error_pa;
+  sound->motor_ratio = 1.0 / (plant->c.m.pulley_ratio * (1.0 - plant->c.m.belt_slip));
+  draw_down(plant, &sound->system, s->draw_down_s, &sound->warm_k, &sound->wall_k);
+}
+
+int32_t freeair__symptoms_start(const freeair__plant *plant, const freeair__symptom_input *in, freeair__symptoms *s)
+{
+  s->plant = plant;
+  s->n = 0;
+  s->from_p = freeair__or(in->visit->from_pa, plant->c.site.barometric_pa);
+  s->draw_down_s = freeair__or(in->visit->draw_down_s, 60.0);
+  s->motor_efficiency = freeair__or(in->visit->motor_efficiency, 0.83);
+  if (!(s->from_p < plant->c.m.cut_in_pa)) return FREEAIR_ERR_DOMAIN;
+  freeair__condition sound;
+  freeair__symptoms_condition(s, &sound);
+  add_test(in, &sound, s);
+  add_points(in, s);
+  add_table(in, s);
+  find_blocks(s);
+  freeair__symptoms_predict(s, &sound, s->sound);
+  for (int i = 0; i < s->n; i++)
+    for (int j = 0; j <= i; j++) s->covariance[i][j] = i == j ? s->symptom[i].noise * s->symptom[i].noise : 0.0;
+  return FREEAIR_OK;
+}
+
+/* ---- what is not known of a sound unit ---- */
+
+enum { COLUMNS = 32 };
+
+typedef struct columns {
+  int n;
+  double by[COLUMNS][FREEAIR__SYMPTOMS];
+  double rating[COLUMNS]; /* of ln delivery at the rated pressure */
+} columns;
+
+/* One more column: what a step of one standard deviation moves. */
+static void step_of(const freeair__symptoms *s, const freeair__condition *c, columns *to)
+{
+  if (to->n == COLUMNS) return;
+  double y[FREEAIR__SYMPTOMS];
+  freeair__symptoms_predict(s, c, y);
+  for (int i = 0; i < s->n; i++)
+    to->by[to->n][i] = s->symptom[i].kind == FREEAIR__SYMPTOM_TABLE ? 0.0 : y[i] - s->sound[i];
+  double rated = fmin(s->plant->c.m.rated_pa, s->plant->c.m.cut_out_pa);
+  to->rating[to->n++] = log(fmax(freeair__plant_at(s->plant, &c->map, FREEAIR__PLANT_MASS, rated), 1e-12) /
+                            freeair__plant_at(s->plant, &s->plant->sound, FREEAIR__PLANT_MASS, rated));
+}
+
+static int32_t step_machine(const freeair__symptoms *s, const freeair__condition *sound, const freeair_machine *m,
+                            columns *to)
+{
+  freeair__condition c = *sound;
+  int32_t status = freeair__plant_map_build(s->plant, m, &s->plant->c.site, 2, &c.map);
+  if (status < 0) return status;
+  freeair__plant_stretch(s->plant, &c.map);
+  step_of(s, &c, to);
+  return FREEAIR_OK;
+}
+
+static double up(double relative)
+{
+  return exp(relative);
+}
+
+static int32_t step_machines(const freeair__symptoms *s, const freeair__condition *sound,
+                             const freeair_inference_scatter *sd, columns *to)
+{
+  int two = s->plant->c.m.stages == 2;
+  int32_t status = FREEAIR_OK;
+  for (int k = 0; k < 11 && status == FREEAIR_OK; k++) {
+    freeair_machine m = s->plant->c.m;
+    double f;
+    switch (k) {
+      case 0: m.lp_clearance = fmin(m.lp_clearance * up(sd->clearance), 0.5); break;
+      case 1:
+        if (!two) continue;
+        m.hp_clearance = fmin(m.hp_clearance * up(sd->clearance), 0.5);
+        break;
+      case 2:
+        f = up(-sd->valves);
+        m.lp_suction_area_m2 *= f;
+        m.lp_discharge_area_m2 *= f;
+        break;
+      case 3:
+        if (!two) continue;
+        f = up(-sd->valves);
+        m.hp_suction_area_m2 *= f;
+        m.hp_discharge_area_m2 *= f;
+        break;
+      case 4:
+        f = up(sd->valve_lift);
+        m.lp_suction_lift_pa *= f;
+        m.lp_discharge_lift_pa *= f;
+        m.hp_suction_lift_pa *= f;
+        m.hp_discharge_lift_pa *= f;
+        break;
+      case 5: m.heat_coefficient *= up(sd->wall_heat); break;
+      case 6:
+        if (!two) continue;
+        m.intercooler_ua_w_k *= up(-sd->cooler_ua);
+        break;
+      case 7: m.suction_ua_w_k *= up(sd->suction_heating); break;
+      case 8: m.filter_area_m2 *= up(-sd->filter); break;
+      case 9:
+        m.lp_ring_area_m2 *= up(sd->rings);
+        m.hp_ring_area_m2 *= up(sd->rings);
+        break;
+      default:
+        if (!two) continue;
+        m.phase_rad += sd->phase_rad;
+        break;
+    }
+    status = step_machine(s, sound, &m, to);
+  }
+  return status;
+}
+
+/* Scales the flow, and everything with it, as speed does. */
+static void at_speed(freeair__plant_map *map, double factor)
+{
+  for (int i = 0; i < FREEAIR__PLANT_POINTS; i++) {
+    map->q[i][FREEAIR__PLANT_MASS] *= factor;
+    map->q[i][FREEAIR__PLANT_ENTHALPY] *= factor;
+    map->q[i][FREEAIR__PLANT_POWER] *= factor;
+    map->q[i][FREEAIR__PLANT_SPEED] *= factor;
+  }
+}
+
+static void scale_flow(const freeair__plant *plant, double bias, double slope, freeair__plant_map *map)
+{
+  double pa = plant->c.site.barometric_pa;
+  for (int i = 0; i < FREEAIR__PLANT_POINTS; i++) {
+    double root = plant->root_low + plant->root_step * i;
+    double f = exp(bias + slope * ((root * root - pa) / (plant->c.m.cut_out_pa - pa) - 0.5));
+    map->q[i][FREEAIR__PLANT_MASS] *= f;
+    map->q[i][FREEAIR__PLANT_ENTHALPY] *= f;
+  }
+}
+
+static void step_systems(const freeair__symptoms *s, const freeair__condition *sound,
+                         const freeair_inference_scatter *sd, columns *to)
+{
+  const freeair__plant *plant = s->plant;
+  for (int k = 0; k < 9; k++) {
+    freeair__condition c = *sound;
+    switch (k) {
+      case 0:
+        at_speed(&c.map, up(sd->motor));
+        break;
+      case 1:
+        at_speed(&c.map, up(sd->drive));
+        c.motor_ratio /= up(sd->drive);
+        break;
+      case 2: scale_flow(plant, sd->delivery, 0.0, &c.map); break;
+      case 3: scale_flow(plant, 0.0, sd->delivery_slope, &c.map); break;
+      case 4: c.system.volume *= up(sd->receiver); break;
+      case 5:
+        c.system.gas_ua *= up(sd->receiver_ua);
+        c.system.wall_ua *= up(sd->receiver_ua);
+        draw_down(plant, &c.system, s->draw_down_s, &c.warm_k, &c.wall_k);
+        break;
+      case 6:
+        c.system.wall_j_k *= up(sd->receiver_wall);
+        draw_down(plant, &c.system, s->draw_down_s, &c.warm_k, &c.wall_k);
+        break;
+      case 7: draw_down(plant, &c.system, s->draw_down_s * up(sd->draw_down), &c.warm_k, &c.wall_k); break;
+      default: c.gauge_pa += sd->gauge * (plant->c.m.cut_out_pa - plant->c.site.barometric_pa); break;
+    }
+    step_of(s, &c, to);
+    if (k == 0 || k == 1 || k > 3) to->rating[to->n - 1] *= k < 2 ? 1.0 : 0.0;
+  }
+}
+
+/* Errors that readings of a kind share, whatever the machine. */
+static void step_meters(const freeair__symptoms *s, const freeair_inference_scatter *sd, columns *to)
+{
+  const freeair__plant *plant = s->plant;
+  double pa = plant->c.site.barometric_pa;
+  for (int k = 0; k < 6 && to->n < COLUMNS; k++) {
+    double *by = to->by[to->n];
+    to->rating[to->n++] = 0.0;
+    for (int i = 0; i < s->n; i++) {
+      const freeair__symptom *y = &s->symptom[i];
+      int32_t r = y->reading;
+      double x = (y->to_p - pa) / (plant->c.m.cut_out_pa - pa) - 0.5;
+      double gauge = y->reference > 0.0 ? fmax(y->reference - pa, 0.0) / y->reference : 0.0;
+      int warm = r == FREEAIR_EVIDENCE_LP_DISCHARGE || r == FREEAIR_EVIDENCE_HP_DISCHARGE;
+      by[i] = 0.0;
+      if (k == 0 && r == FREEAIR_EVIDENCE_INTERSTAGE) by[i] = sd->interstage * gauge;
+      if (k == 1 && r == FREEAIR_EVIDENCE_INTERSTAGE) by[i] = sd->interstage * gauge * x;
+      if (k == 2 && (warm || r == FREEAIR_EVIDENCE_INTERCOOLER_OUTLET)) by[i] = 0.5 * sd->temperature_k;
+      if (k == 3 && r == FREEAIR_EVIDENCE_LP_DISCHARGE) by[i] = sd->temperature_k;
+      if (k == 4 && r == FREEAIR_EVIDENCE_HP_DISCHARGE) by[i] = sd->temperature_k;
+      if (k == 5 && r == FREEAIR_EVIDENCE_POWER) by[i] = sd->motor_efficiency;
+    }
+  }
+}
+
+int32_t freeair__symptoms_scatter(const freeair__symptom_input *in, freeair__symptoms *s)
+{
+  const freeair_inference_scatter *sd = in->scatter;
+  columns to = {.n = 0};
+  freeair__condition sound;
+  freeair__symptoms_condition(s, &sound);
+  int32_t status = step_machines(s, &sound, sd, &to);
+  if (status < 0) return status;
+  step_systems(s, &sound, sd, &to);
+  step_meters(s, sd, &to);
+  for (int i = 0; i < s->n; i++)
+    for (int j = 0; j <= i; j++)
+      for (int k = 0; k < to.n; k++) s->covariance[i][j] += to.by[k][i] * to.by[k][j];
+  if (!freeair__given(s->plant->c.m.rated_delivery_m3_s)) return FREEAIR_OK;
+  /* the rating, met within its tolerance, takes away what it would contradict */
+  double variance = sd->rating * sd->rating;
+  double with[FREEAIR__SYMPTOMS] = {0.0};
+  for (int k = 0; k < to.n; k++) {
+    variance += to.rating[k] * to.rating[k];
+    for (int i = 0; i < s->n; i++) with[i] += to.by[k][i] * to.rating[k];
+  }
+  for (int i = 0; i < s->n; i++)
+    for (int j = 0; j <= i; j++) s->covariance[i][j] -= with[i] * with[j] / variance;
+  return FREEAIR_OK;
+}

@@ -1,0 +1,500 @@
+/* SPDX-License-Identifier: MIT */
+#include <freeair/freeair.h>
+
+#include <check.h>
+#include <math.h>
+#include <stdlib.h>
+#include <string.h>
+
+static const double psi = 6894.757293168361;
+
+enum { ROWS = 30, OBSERVATIONS = 8 };
+
+/* A visit to one of our own invented machines, and its diagnosis. */
+typedef struct visit {
+  freeair_machine machine;
+  freeair_machine_site site;
+  freeair_diagnosis_subject subject;
+  freeair_inference_visit how;
+  freeair_inference_scatter scatter;
+  freeair_evidence_readings expected;
+  freeair_evidence_readings found;
+  freeair_diagnosis_options options;
+  double log_t_s[8];
+  double log_p_pa[8];
+  size_t n_log;
+  int32_t observation[OBSERVATIONS];
+  int32_t answer[OBSERVATIONS];
+  size_t n_observations;
+  freeair_diagnosis_cause causes[ROWS];
+  freeair_inference_effect effects[ROWS];
+  freeair_diagnosis_reason reasons[400];
+  freeair_diagnosis_finding findings[ROWS];
+  freeair_diagnosis_summary summary;
+  size_t n_causes;
+  size_t n_effects;
+  size_t n_reasons;
+  size_t n_findings;
+  int32_t status;
+} visit;
+
+enum { V, SIDE_BY_SIDE, TWIN };
+
+static visit *new_visit(int family)
+{
+  static visit v;
+  memset(&v, 0, sizeof v);
+  v.machine = (freeair_machine)FREEAIR_MACHINE_INIT;
+  v.machine.lp_bore_m = family == TWIN ? 0.08 : 0.105;
+  v.machine.lp_stroke_m = family == TWIN ? 0.06 : 0.08;
+  v.machine.speed_rev_s = 14.0;
+  v.machine.receiver_m3 = family == TWIN ? 0.15 : 0.3;
+  v.machine.stages = family == TWIN ? 1 : 2;
+  v.machine.lp_cylinders = family == TWIN ? 2 : 1;
+  v.machine.arrangement = family == V ? FREEAIR_MACHINE_V : FREEAIR_MACHINE_SIDE_BY_SIDE;
+  v.site = (freeair_machine_site)FREEAIR_MACHINE_SITE_INIT;
+  v.subject = (freeair_diagnosis_subject)FREEAIR_DIAGNOSIS_SUBJECT_INIT;
+  v.subject.drive = FREEAIR_DIAGNOSIS_DRIVE_BELT;
+  v.subject.service_valve_closed = FREEAIR_EVIDENCE_YES;
+  v.how = (freeair_inference_visit)FREEAIR_INFERENCE_VISIT_INIT;
+  v.scatter = (freeair_inference_scatter)FREEAIR_INFERENCE_SCATTER_INIT;
+  v.expected = v.found = (freeair_evidence_readings)FREEAIR_EVIDENCE_READINGS_INIT;
+  v.options = (freeair_diagnosis_options)FREEAIR_DIAGNOSIS_OPTIONS_INIT;
+  ck_assert_int_eq(freeair_machine_complete(&v.machine, &v.machine), FREEAIR_OK);
+  return &v;
+}
+
+static void say(visit *v, int32_t observation, int32_t answer)
+{
+  ck_assert_uint_lt(v->n_observations, OBSERVATIONS);
+  v->observation[v->n_observations] = observation;
+  v->answer[v->n_observations++] = answer;
+}
+
+static void diagnose(visit *v)
+{
+  for (size_t i = 0; i < ROWS; i++) {
+    freeair_diagnosis_cause_init(&v->causes[i], sizeof v->causes[i]);
+    freeair_inference_effect_init(&v->effects[i], sizeof v->effects[i]);
+    freeair_diagnosis_finding_init(&v->findings[i], sizeof v->findings[i]);
+  }
+  for (size_t i = 0; i < 400; i++) freeair_diagnosis_reason_init(&v->reasons[i], sizeof v->reasons[i]);
+  freeair_diagnosis_summary_init(&v->summary, sizeof v->summary);
+  v->status = freeair_inference_rank(
+      &v->machine, &v->site, &v->subject, &v->how, &v->scatter, &v->expected, &v->found, v->log_t_s, v->log_p_pa,
+      v->n_log, NULL, NULL, 0, v->observation, v->answer, v->n_observations, NULL, 0, &v->options, v->causes,
+      sizeof v->causes[0], ROWS, &v->n_causes, v->effects, sizeof v->effects[0], ROWS, &v->n_effects, v->reasons,
+      sizeof v->reasons[0], 400, &v->n_reasons, v->findings, sizeof v->findings[0], ROWS, &v->n_findings, &v->summary);
+  ck_assert_int_ge(v->status, 0);
+}
+
+static double probability(const visit *v, int32_t cause)
+{
+  for (size_t i = 0; i < v->n_causes; i++)
+    if (v->causes[i].cause == cause) return v->causes[i].probability;
+  return 0.0;
+}
+
+static size_t rank_of(const visit *v, int32_t cause)
+{
+  for (size_t i = 0; i < v->n_causes; i++)
+    if (v->causes[i].cause == cause) return i;
+  return ROWS;
+}
+
+/* Reads what a machine shows at a site: all that the model gives, or the two
+ * times alone. */
+static void read_machine(visit *v, const freeair_machine *m, const freeair_machine_site *site, int all)
+{
+  freeair_prediction_run run = FREEAIR_PREDICTION_RUN_INIT;
+  freeair_prediction_result r = FREEAIR_PREDICTION_RESULT_INIT;
+  freeair_cycle_result point = FREEAIR_CYCLE_RESULT_INIT;
+  double t[8];
+  double p[8];
+  double gas[8];
+  double delivery[8];
+  run.from_pa = v->how.from_pa;
+  int32_t status = freeair_prediction_pumpup(m, site, &run, &r, t, p, gas, delivery, 8);
+  ck_assert_int_ge(status, 0);
+  if (status == FREEAIR_OK) {
+    v->found.t_empty_to_cutout_s = r.time_s;
+    run.start = FREEAIR_PREDICTION_DRAWN_DOWN;
+    run.from_pa = v->machine.cut_in_pa;
+    double again[2];
+    ck_assert_int_ge(freeair_prediction_pumpup(m, site, &run, &r, again, again, gas, delivery, 2), 0);
+    v->found.t_cutin_to_cutout_s = r.time_s;
+  } else {
+    v->found.p_level_off_pa = r.end_pa;
+  }
+  if (!all) return;
+  v->n_log = 7;
+  for (size_t i = 0; i < 7; i++) {
+    v->log_t_s[i] = t[i + 1];
+    v->log_p_pa[i] = p[i + 1];
+  }
+  v->how.receiver_pa = status == FREEAIR_OK ? m->cut_out_pa : 0.97 * r.end_pa;
+  ck_assert_int_ge(freeair_cycle_point(m, site, v->how.receiver_pa, NAN, NAN, &point), 0);
+  if (m->stages == 2) {
+    v->found.p_interstage_pa = point.interstage_mean_pa;
+    v->found.t_hp_discharge_k = point.hp_discharge_k;
+    v->found.t_intercooler_out_k = point.intercooler_k;
+  }
+  v->found.t_lp_discharge_k = point.lp_discharge_k;
+  v->found.motor_speed_rev_s = point.motor_speed_rev_s;
+  v->found.pump_speed_rev_s = point.speed_rev_s;
+  v->found.power_w = point.motor_w / 0.83;
+}
+
+static void read_fault(visit *v, int32_t fault, double severity, int all)
+{
+  freeair_machine m = FREEAIR_MACHINE_INIT;
+  freeair_machine_site site = FREEAIR_MACHINE_SITE_INIT;
+  ck_assert_int_eq(freeair_fault_apply(&v->machine, &v->site, fault, severity, &m, &site), FREEAIR_OK);
+  read_machine(v, &m, &site, all);
+}
+
+/* ---- facts of the trade: common practice, no source ---- */
+
+START_TEST(levels_off_and_blows_back_is_the_lp_valve)
+{
+  visit *v = new_visit(V);
+  v->found.p_level_off_pa = 101325.0 + 60.0 * psi;
+  say(v, FREEAIR_EVIDENCE_BLOW_BACK_AT_INLET, FREEAIR_EVIDENCE_YES);
+  diagnose(v);
+  ck_assert_int_eq(v->causes[0].cause, FREEAIR_EVIDENCE_LP_SUCTION_VALVE);
+  ck_assert_double_gt(v->causes[0].probability, 0.7);
+  ck_assert_int_eq(v->summary.verdict, FREEAIR_VERDICT_FAILS);
+}
+END_TEST
+
+START_TEST(relief_popping_is_an_hp_valve)
+{
+  visit *v = new_visit(V);
+  read_fault(v, FREEAIR_FAULT_HP_DISCHARGE_VALVE, 0.2, 0);
+  say(v, FREEAIR_EVIDENCE_INTERSTAGE_RELIEF_POPS, FREEAIR_EVIDENCE_YES);
+  diagnose(v);
+  ck_assert(v->causes[0].cause == FREEAIR_EVIDENCE_HP_DISCHARGE_VALVE ||
+            v->causes[0].cause == FREEAIR_EVIDENCE_HP_SUCTION_VALVE);
+  ck_assert_double_gt(probability(v, FREEAIR_EVIDENCE_HP_DISCHARGE_VALVE) +
+                          probability(v, FREEAIR_EVIDENCE_HP_SUCTION_VALVE), 0.6);
+}
+END_TEST
+
+START_TEST(side_by_side_levelling_off_near_80_psig_is_the_gasket)
+{
+  visit *v = new_visit(SIDE_BY_SIDE);
+  v->found.p_level_off_pa = 101325.0 + 80.0 * psi;
+  diagnose(v);
+  ck_assert_uint_lt(rank_of(v, FREEAIR_EVIDENCE_GASKET_BETWEEN), 4);
+  ck_assert_double_gt(probability(v, FREEAIR_EVIDENCE_GASKET_BETWEEN), 0.08);
+  say(v, FREEAIR_EVIDENCE_HOT_BETWEEN_BORES, FREEAIR_EVIDENCE_YES);
+  diagnose(v);
+  ck_assert_int_eq(v->causes[0].cause, FREEAIR_EVIDENCE_GASKET_BETWEEN);
+  v->machine.arrangement = FREEAIR_MACHINE_V;
+  diagnose(v);
+  ck_assert_double_eq(probability(v, FREEAIR_EVIDENCE_GASKET_BETWEEN), 0.0);
+}
+END_TEST
+
+START_TEST(breather_and_oil_are_the_rings)
+{
+  visit *v = new_visit(TWIN);
+  read_fault(v, FREEAIR_FAULT_LP_RINGS, 0.5, 0);
+  say(v, FREEAIR_EVIDENCE_BREATHER_BLOWS, FREEAIR_EVIDENCE_YES);
+  say(v, FREEAIR_EVIDENCE_OIL_IN_DRAIN, FREEAIR_EVIDENCE_YES);
+  diagnose(v);
+  ck_assert_int_eq(v->causes[0].cause, FREEAIR_EVIDENCE_PISTON_RINGS);
+  ck_assert_double_gt(v->causes[0].probability, 0.9);
+}
+END_TEST
+
+START_TEST(pump_slow_with_the_motor_right_is_the_belt)
+{
+  visit *v = new_visit(V);
+  freeair_cycle_result point = FREEAIR_CYCLE_RESULT_INIT;
+  ck_assert_int_eq(freeair_cycle_point(&v->machine, &v->site, v->machine.cut_out_pa, NAN, NAN, &point), FREEAIR_OK);
+  v->found.motor_speed_rev_s = point.motor_speed_rev_s;
+  v->found.pump_speed_rev_s = 0.87 * point.speed_rev_s;
+  diagnose(v);
+  ck_assert_int_eq(v->causes[0].cause, FREEAIR_EVIDENCE_BELT_SLIP);
+  ck_assert_double_gt(probability(v, FREEAIR_EVIDENCE_BELT_SLIP) + probability(v, FREEAIR_EVIDENCE_WRONG_PULLEY), 0.8);
+  ck_assert_double_eq_tol(v->effects[0].severity, 0.13 / 0.4, 0.04);
+  v->subject.drive = FREEAIR_DIAGNOSIS_DRIVE_DIRECT;
+  diagnose(v);
+  ck_assert_double_eq(probability(v, FREEAIR_EVIDENCE_BELT_SLIP), 0.0);
+}
+END_TEST
+
+START_TEST(motor_slow_with_low_microfarads_is_the_capacitor)
+{
+  visit *v = new_visit(V);
+  freeair_cycle_result point = FREEAIR_CYCLE_RESULT_INIT;
+  ck_assert_int_eq(freeair_cycle_point(&v->machine, &v->site, v->machine.cut_out_pa, NAN, NAN, &point), FREEAIR_OK);
+  v->found.motor_speed_rev_s = 0.965 * point.motor_speed_rev_s;
+  v->found.pump_speed_rev_s = 0.965 * point.speed_rev_s;
+  v->expected.run_capacitance_f = 50e-6;
+  v->found.run_capacitance_f = 38e-6;
+  diagnose(v);
+  ck_assert_int_eq(v->causes[0].cause, FREEAIR_EVIDENCE_RUN_CAPACITOR);
+  ck_assert_double_gt(v->causes[0].probability, 0.8);
+}
+END_TEST
+
+START_TEST(times_right_and_users_short_is_demand)
+{
+  visit *v = new_visit(V);
+  read_machine(v, &v->machine, &v->site, 0);
+  say(v, FREEAIR_EVIDENCE_SYSTEM_STARVES, FREEAIR_EVIDENCE_YES);
+  diagnose(v);
+  ck_assert_uint_lt(rank_of(v, FREEAIR_EVIDENCE_DOWNSTREAM), 2);
+  ck_assert_double_gt(probability(v, FREEAIR_EVIDENCE_DOWNSTREAM) + probability(v, FREEAIR_EVIDENCE_HEALTHY), 0.75);
+}
+END_TEST
+
+/* ---- a sound machine is never accused ---- */
+
+static void assert_sound(const visit *v, double least)
+{
+  ck_assert_int_eq(v->causes[0].cause, FREEAIR_EVIDENCE_HEALTHY);
+  ck_assert_double_gt(v->causes[0].probability, least);
+  ck_assert_int_ne(v->summary.verdict, FREEAIR_VERDICT_FAILS);
+  ck_assert_int_eq(v->summary.contradictions, 0);
+}
+
+START_TEST(hot_days_and_altitude_are_no_fault)
+{
+  static const double site[][2] = {{101325.0, 313.15}, {79500.0, 293.15}, {84000.0, 308.15}, {102500.0, 268.15}};
+  for (int family = V; family <= TWIN; family++)
+    for (size_t i = 0; i < 4; i++) {
+      visit *v = new_visit(family);
+      v->site.barometric_pa = site[i][0];
+      v->site.ambient_k = site[i][1];
+      read_machine(v, &v->machine, &v->site, i % 2 == 0);
+      diagnose(v);
+      assert_sound(v, i % 2 == 0 ? 0.6 : 0.5);
+    }
+}
+END_TEST
+
+START_TEST(leaks_that_are_known_are_no_fault)
+{
+  visit *v = new_visit(V);
+  v->subject.service_valve_closed = FREEAIR_EVIDENCE_NO;
+  v->machine.downstream_leak_m2 = 2.5e-6;
+  read_machine(v, &v->machine, &v->site, 1);
+  diagnose(v);
+  assert_sound(v, 0.6);
+  /* not known, but measured: it is the leak, and no fault of the pump */
+  v->machine.downstream_leak_m2 = 0.0;
+  double leak = 2.5e-6 * 0.6847 * 0.9 * v->machine.cut_out_pa / sqrt(287.05 * 293.15) * 287.05 * 293.15 / 101325.0;
+  v->found.leak_open_m3_s = leak;
+  v->found.leak_isolated_m3_s = 0.0;
+  diagnose(v);
+  ck_assert(v->causes[0].cause == FREEAIR_EVIDENCE_DOWNSTREAM || v->causes[0].cause == FREEAIR_EVIDENCE_HEALTHY);
+  ck_assert_double_gt(probability(v, FREEAIR_EVIDENCE_DOWNSTREAM) + probability(v, FREEAIR_EVIDENCE_HEALTHY), 0.75);
+}
+END_TEST
+
+START_TEST(a_receiver_that_was_not_empty_is_no_fault)
+{
+  visit *v = new_visit(V);
+  v->how.from_pa = 4.5e5;
+  read_machine(v, &v->machine, &v->site, 1);
+  diagnose(v);
+  assert_sound(v, 0.6);
+}
+END_TEST
+
+/* ---- faults, repairs, readings that are wrong ---- */
+
+START_TEST(single_faults_are_named_from_all_readings)
+{
+  static const struct {
+    int family;
+    int32_t fault;
+    double severity;
+    int32_t cause;
+  } cases[] = {
+      {V, FREEAIR_FAULT_INTAKE_FILTER, 0.75, FREEAIR_EVIDENCE_INTAKE_FILTER},
+      {V, FREEAIR_FAULT_LP_SUCTION_VALVE, 0.2, FREEAIR_EVIDENCE_LP_SUCTION_VALVE},
+      {SIDE_BY_SIDE, FREEAIR_FAULT_HP_DISCHARGE_VALVE, 0.2, FREEAIR_EVIDENCE_HP_DISCHARGE_VALVE},
+      {SIDE_BY_SIDE, FREEAIR_FAULT_GASKET_BETWEEN, 0.6, FREEAIR_EVIDENCE_GASKET_BETWEEN},
+      {V, FREEAIR_FAULT_RELIEF_WEAK, 0.5, FREEAIR_EVIDENCE_RELIEF_WEAK},
+      {V, FREEAIR_FAULT_BELT_SLIP, 0.3, FREEAIR_EVIDENCE_BELT_SLIP},
+      {TWIN, FREEAIR_FAULT_LP_DISCHARGE_VALVE, 0.2, FREEAIR_EVIDENCE_LP_DISCHARGE_VALVE},
+  };
+  for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
+    visit *v = new_visit(cases[i].family);
+    read_fault(v, cases[i].fault, cases[i].severity, 1);
+    diagnose(v);
+    ck_assert_msg(rank_of(v, cases[i].cause) < 2, "%s is not in the first two", freeair_fault_name(cases[i].fault));
+    ck_assert_double_lt(probability(v, FREEAIR_EVIDENCE_HEALTHY), 0.05);
+    const freeair_inference_effect *e = &v->effects[rank_of(v, cases[i].cause)];
+    ck_assert_int_eq(e->fault, cases[i].fault);
+    ck_assert_double_lt(e->severity_low, cases[i].severity * 1.05);
+    ck_assert_double_gt(e->severity_high, cases[i].severity * 0.95);
+    ck_assert_double_lt(e->lost_low, e->lost);
+    ck_assert_double_lt(e->lost, e->lost_high);
+    ck_assert_double_gt(e->lost_m3_s, 0.0);
+  }
+}
+END_TEST
+
+START_TEST(energy_and_money_of_a_leak)
+{
+  visit *v = new_visit(V);
+  v->subject.service_valve_closed = FREEAIR_EVIDENCE_NO;
+  v->how.air_m3_s = 3e-3;
+  v->how.energy_price = 0.2 / 3.6e6;
+  read_fault(v, FREEAIR_FAULT_DOWNSTREAM_LEAK, 0.5, 1);
+  v->found.leak_open_m3_s = 0.25 * 0.0097;
+  diagnose(v);
+  const freeair_inference_effect *e = &v->effects[rank_of(v, FREEAIR_EVIDENCE_DOWNSTREAM)];
+  ck_assert_int_eq(v->causes[0].cause, FREEAIR_EVIDENCE_DOWNSTREAM);
+  ck_assert_double_gt(e->energy_j_m3, 1.1 * e->sound_j_m3);
+  ck_assert_double_eq_tol(e->waste_w, 3e-3 * (e->energy_j_m3 - e->sound_j_m3), 1e-9 * e->waste_w);
+  ck_assert_double_eq_tol(e->cost, e->waste_w * 0.2 / 3.6e6, 1e-9 * e->cost);
+}
+END_TEST
+
+START_TEST(a_repair_is_proved_by_the_same_call)
+{
+  visit *v = new_visit(V);
+  read_fault(v, FREEAIR_FAULT_LP_SUCTION_VALVE, 0.25, 1);
+  diagnose(v);
+  ck_assert_int_eq(v->summary.verdict, FREEAIR_VERDICT_FAILS);
+  v = new_visit(V);
+  read_machine(v, &v->machine, &v->site, 1);
+  v->found.leak_isolated_m3_s = 0.0;
+  v->found.leak_open_m3_s = 0.0;
+  say(v, FREEAIR_EVIDENCE_BLOW_BACK_AT_INLET, FREEAIR_EVIDENCE_NO);
+  say(v, FREEAIR_EVIDENCE_SYSTEM_STARVES, FREEAIR_EVIDENCE_NO);
+  say(v, FREEAIR_EVIDENCE_HARD_RESTART, FREEAIR_EVIDENCE_NO);
+  say(v, FREEAIR_EVIDENCE_FILTER_DIRTY, FREEAIR_EVIDENCE_NO);
+  diagnose(v);
+  assert_sound(v, 0.85);
+}
+END_TEST
+
+START_TEST(a_wrong_gauge_is_named)
+{
+  visit *v = new_visit(V);
+  read_machine(v, &v->machine, &v->site, 1);
+  double right = v->found.p_interstage_pa;
+  v->found.p_interstage_pa = 0.4 * right;
+  diagnose(v);
+  ck_assert_int_eq(v->status, FREEAIR_WARN_INCONSISTENT);
+  int named = 0;
+  for (size_t i = 0; i < v->n_findings; i++)
+    if (v->findings[i].use == FREEAIR_DIAGNOSIS_CONTRADICTS) {
+      ck_assert_int_eq(v->findings[i].reading, FREEAIR_EVIDENCE_INTERSTAGE);
+      ck_assert_double_eq_tol(v->findings[i].predicted, right, 0.1 * right);
+      ck_assert_double_lt(v->findings[i].disagreement, -3.0);
+      named = 1;
+    }
+  ck_assert_int_eq(named, 1);
+  ck_assert_int_ne(v->summary.verdict, FREEAIR_VERDICT_FAILS);
+}
+END_TEST
+
+START_TEST(what_cannot_be_told_apart_is_a_group_with_the_check_that_splits_it)
+{
+  visit *v = new_visit(V);
+  read_fault(v, FREEAIR_FAULT_INTERSTAGE_LEAK, 0.35, 1);
+  diagnose(v);
+  const freeair_diagnosis_cause *leak = &v->causes[rank_of(v, FREEAIR_EVIDENCE_INTERSTAGE_LEAK)];
+  ck_assert_uint_lt(rank_of(v, FREEAIR_EVIDENCE_INTERSTAGE_LEAK), 4);
+  /* two times alone tell that it is short, not why */
+  v = new_visit(V);
+  read_fault(v, FREEAIR_FAULT_LP_SUCTION_VALVE, 0.15, 0);
+  diagnose(v);
+  ck_assert_int_ne(v->causes[0].group, 0);
+  ck_assert_int_ne(v->causes[0].check, FREEAIR_EVIDENCE_CHECK_NONE);
+  ck_assert_double_lt(v->causes[0].probability, 0.6);
+  (void)leak;
+}
+END_TEST
+
+START_TEST(two_faults_are_both_named)
+{
+  visit *v = new_visit(V);
+  v->subject.service_valve_closed = FREEAIR_EVIDENCE_NO;
+  freeair_machine m = FREEAIR_MACHINE_INIT;
+  freeair_machine_site site = FREEAIR_MACHINE_SITE_INIT;
+  ck_assert_int_eq(freeair_fault_apply(&v->machine, &v->site, FREEAIR_FAULT_BELT_SLIP, 0.4, &m, &site), FREEAIR_OK);
+  ck_assert_int_eq(freeair_fault_apply(&m, &site, FREEAIR_FAULT_LP_SUCTION_VALVE, 0.15, &m, &site), FREEAIR_OK);
+  read_machine(v, &m, &site, 1);
+  say(v, FREEAIR_EVIDENCE_BLOW_BACK_AT_INLET, FREEAIR_EVIDENCE_YES);
+  diagnose(v);
+  ck_assert_uint_lt(rank_of(v, FREEAIR_EVIDENCE_BELT_SLIP), 3);
+  ck_assert_uint_lt(rank_of(v, FREEAIR_EVIDENCE_LP_SUCTION_VALVE), 3);
+  ck_assert_double_gt(v->summary.probability_pair, 0.5);
+}
+END_TEST
+
+START_TEST(more_scatter_is_more_doubt)
+{
+  visit *v = new_visit(V);
+  read_fault(v, FREEAIR_FAULT_LP_SUCTION_VALVE, 0.08, 1);
+  diagnose(v);
+  double sure = probability(v, FREEAIR_EVIDENCE_HEALTHY);
+  v->scatter.delivery = v->scatter.rating = 0.2;
+  v->scatter.interstage = 0.2;
+  diagnose(v);
+  ck_assert_double_gt(probability(v, FREEAIR_EVIDENCE_HEALTHY), sure);
+}
+END_TEST
+
+START_TEST(the_same_twice)
+{
+  visit *v = new_visit(TWIN);
+  read_fault(v, FREEAIR_FAULT_LP_SUCTION_VALVE, 0.2, 1);
+  diagnose(v);
+  double p[ROWS];
+  for (size_t i = 0; i < v->n_causes; i++) p[i] = v->causes[i].probability;
+  double sum = 0.0;
+  for (size_t i = 0; i < v->n_causes; i++) sum += v->causes[i].probability_alone;
+  ck_assert_double_eq_tol(sum + v->summary.probability_pair, 1.0, 1e-9);
+  ck_assert_uint_eq(v->n_effects, v->n_causes);
+  for (size_t i = 0; i < v->n_causes; i++) ck_assert_int_eq(v->effects[i].cause, v->causes[i].cause);
+  diagnose(v);
+  for (size_t i = 0; i < v->n_causes; i++) ck_assert_double_eq(v->causes[i].probability, p[i]);
+}
+END_TEST
+
+int main(void)
+{
+  Suite *s = suite_create("inference");
+  TCase *facts = tcase_create("facts");
+  tcase_set_timeout(facts, 120);
+  tcase_add_test(facts, levels_off_and_blows_back_is_the_lp_valve);
+  tcase_add_test(facts, relief_popping_is_an_hp_valve);
+  tcase_add_test(facts, side_by_side_levelling_off_near_80_psig_is_the_gasket);
+  tcase_add_test(facts, breather_and_oil_are_the_rings);
+  tcase_add_test(facts, pump_slow_with_the_motor_right_is_the_belt);
+  tcase_add_test(facts, motor_slow_with_low_microfarads_is_the_capacitor);
+  tcase_add_test(facts, times_right_and_users_short_is_demand);
+  suite_add_tcase(s, facts);
+  TCase *sound = tcase_create("sound");
+  tcase_set_timeout(sound, 120);
+  tcase_add_test(sound, hot_days_and_altitude_are_no_fault);
+  tcase_add_test(sound, leaks_that_are_known_are_no_fault);
+  tcase_add_test(sound, a_receiver_that_was_not_empty_is_no_fault);
+  suite_add_tcase(s, sound);
+  TCase *faults = tcase_create("faults");
+  tcase_set_timeout(faults, 120);
+  tcase_add_test(faults, single_faults_are_named_from_all_readings);
+  tcase_add_test(faults, energy_and_money_of_a_leak);
+  tcase_add_test(faults, a_repair_is_proved_by_the_same_call);
+  tcase_add_test(faults, a_wrong_gauge_is_named);
+  tcase_add_test(faults, what_cannot_be_told_apart_is_a_group_with_the_check_that_splits_it);
+  tcase_add_test(faults, two_faults_are_both_named);
+  tcase_add_test(faults, more_scatter_is_more_doubt);
+  tcase_add_test(faults, the_same_twice);
+  suite_add_tcase(s, faults);
+  SRunner *runner = srunner_create(s);
+  srunner_run_all(runner, CK_NORMAL);
+  int failed = srunner_ntests_failed(runner);
+  srunner_free(runner);
+  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+}
