@@ -214,6 +214,7 @@ static int prints_as(double value, const char *printed)
 static int in_unit(solution *s, double si, const char *from, const char *unit, double *value)
 {
   const char *kind = si_of(unit);
+  if (strcmp(from, "any") == 0) from = "1"; /* the caller's own, such as money */
   if (kind == NULL || strcmp(kind, from) != 0) return refuse(s, "'%s' does not measure %s", unit, from);
   *value = si;
   return strcmp(from, "1") == 0 && strcmp(unit, "1") == 0 ? 1 : freeair_units_from_si(si, unit, value) == FREEAIR_OK ||
