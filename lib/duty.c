@@ -4,7 +4,6 @@
 
 #include "internal/check.h"
 #include "internal/pressure_log.h"
-#include "internal/robust.h"
 #include "internal/structure.h"
 
 static const freeair_duty_summary initial_summary = FREEAIR_DUTY_SUMMARY_INIT;
@@ -26,42 +25,117 @@ static int is_idle(int32_t kind)
          kind == FREEAIR_PRESSURE_LOG_IDLE;
 }
 
-/* A quantity seen in several phases. */
-typedef struct seen {
-  freeair__blocks values;
-  double variances; /* sum of what each is uncertain by */
-  size_t n;
-} seen;
-
-static void clear(seen *s)
+static double duration_of(const freeair_pressure_log_phase *p)
 {
-  freeair__blocks_clear(&s->values);
-  s->variances = 0.0;
-  s->n = 0;
+  return p->end_s - p->start_s;
 }
 
-static void note(seen *s, double x, double uncertainty)
+/* The phases of the caller. */
+typedef struct source {
+  const char *phases;
+  size_t stride;
+  size_t n;
+} source;
+
+static int32_t phase_at(const source *s, size_t i, freeair_pressure_log_phase *p)
 {
-  if (isnan(x)) return;
-  freeair__blocks_add(&s->values, (double)s->n, x);
-  s->variances += isnan(uncertainty) ? 0.0 : uncertainty * uncertainty;
-  s->n++;
+  *p = initial_phase;
+  return freeair__structure_read(p, sizeof *p, s->phases + i * s->stride, FREEAIR_PRESSURE_LOG_PHASE_BASELINE);
+}
+
+/* Quantities that are seen in several phases. */
+enum quantity { CUT_IN, CUT_OUT, LOAD_SLOPE, WHOLE_LOAD_SLOPE, IDLE_SLOPE, COOLING };
+
+/* What a phase says of a quantity, and its uncertainty; NaN when nothing. */
+static double quantity_of(enum quantity q, const freeair_pressure_log_phase *p,
+                          const freeair_pressure_log_phase *before, double *uncertainty)
+{
+  int loaded = p->kind == FREEAIR_PRESSURE_LOG_LOADED;
+  int after_load = is_idle(p->kind) && p->start_seen && before->kind == FREEAIR_PRESSURE_LOG_LOADED;
+  double value = NAN;
+  *uncertainty = 0.0;
+  if ((q == CUT_IN && loaded && p->start_seen && is_idle(before->kind)) || (q == CUT_OUT && after_load)) {
+    value = p->p_start_pa;
+    *uncertainty = p->start_uncertainty_s * fabs(before->late_slope_pa_s);
+  } else if ((q == LOAD_SLOPE && loaded) || (q == WHOLE_LOAD_SLOPE && loaded && p->start_seen && p->end_seen)) {
+    value = p->slope_pa_s;
+    *uncertainty = p->slope_uncertainty_pa_s;
+  } else if (q == IDLE_SLOPE && is_idle(p->kind) && p->settled) {
+    value = p->late_slope_pa_s;
+    *uncertainty = p->late_slope_uncertainty_pa_s;
+  } else if (q == COOLING && after_load && p->settled) {
+    value = p->p_start_pa - p->p_end_pa + p->late_slope_pa_s * duration_of(p);
+  }
+  return value;
+}
+
+/* One walk through the values |x - centre| (x itself for a centre of NaN). */
+typedef struct walk {
+  double n;
+  double low;
+  double high;
+  double at_most; /* number of values up to a limit */
+  double variances;
+} walk;
+
+static walk walk_through(const source *s, enum quantity q, double centre, double limit)
+{
+  walk w = {.low = INFINITY, .high = -INFINITY};
+  freeair_pressure_log_phase before = initial_phase;
+  freeair_pressure_log_phase p;
+  before.kind = FREEAIR_PRESSURE_LOG_GAP;
+  for (size_t i = 0; i < s->n && phase_at(s, i, &p) == FREEAIR_OK; i++, before = p) {
+    double u;
+    double x = quantity_of(q, &p, &before, &u);
+    if (isnan(x)) continue;
+    if (!isnan(centre)) x = fabs(x - centre);
+    w.n += 1.0;
+    w.low = fmin(w.low, x);
+    w.high = fmax(w.high, x);
+    w.at_most += x <= limit;
+    if (!isnan(u)) w.variances += u * u;
+  }
+  return w;
+}
+
+/* The value of which so many are not larger, by bisection. */
+static double ranked(const source *s, enum quantity q, double centre, double rank, double low, double high)
+{
+  for (int i = 0; i < 60 && low < high; i++) {
+    double middle = 0.5 * (low + high);
+    if (!(middle > low && middle < high)) break;
+    if (walk_through(s, q, centre, middle).at_most >= rank)
+      high = middle;
+    else
+      low = middle;
+  }
+  return high;
+}
+
+static double median_of(const source *s, enum quantity q, double centre, walk *w)
+{
+  *w = walk_through(s, q, centre, INFINITY);
+  if (!(w->n > 0.0)) return NAN;
+  double rank = floor(0.5 * (w->n + 1.0));
+  /* the bracket opens below the lowest value */
+  double low = w->low - fmax(fabs(w->low), fabs(w->high)) * 1e-12;
+  double lower = ranked(s, q, centre, rank, low, w->high);
+  return fmod(w->n, 2.0) > 0.0 ? lower : 0.5 * (lower + ranked(s, q, centre, rank + 1.0, low, w->high));
 }
 
 /* Median, and its standard uncertainty from the scatter or from what each value
- * is uncertain by, whichever is larger. */
-static void middle(seen *s, double *median, double *uncertainty)
+ * is uncertain by, whichever is larger. 1.2533: standard deviation of a median
+ * over that of a mean, normal values. */
+static int middle(const source *s, enum quantity q, double *median, double *uncertainty)
 {
-  if (s->n == 0) return;
-  size_t n = s->values.n;
-  double work[FREEAIR__BLOCKS];
-  for (size_t i = 0; i < n; i++) work[i] = s->values.y[i];
-  *median = freeair__median(work, n);
-  for (size_t i = 0; i < n; i++) work[i] = fabs(s->values.y[i] - *median);
-  /* 1.2533: standard deviation of a median over that of a mean, normal values */
-  double scatter = n > 2 ? 1.4826 * freeair__median(work, n) * 1.2533 / sqrt((double)n) : 0.0;
-  double single = sqrt(s->variances) / (double)s->n * (n > 2 ? 1.2533 : 1.0);
-  *uncertainty = fmax(scatter, single);
+  walk w;
+  *median = median_of(s, q, NAN, &w);
+  if (isnan(*median)) return 0;
+  walk deviations;
+  double several = w.n > 2.0 ? 1.2533 : 1.0;
+  double scatter = w.n > 2.0 ? 1.4826 * median_of(s, q, *median, &deviations) * several / sqrt(w.n) : 0.0;
+  *uncertainty = fmax(scatter, sqrt(w.variances) / w.n * several);
+  return 1;
 }
 
 typedef struct sums {
@@ -73,19 +147,8 @@ typedef struct sums {
   double cycle_instants;
   double highest_pa;
   int cut_out_seen;
-  seen cut_in;
-  seen cut_out;
-  seen load_slope;
-  seen whole_load_slope;
-  seen idle_slope;
-  seen cooling;
   freeair_pressure_log_phase last_load;
 } sums;
-
-static double duration_of(const freeair_pressure_log_phase *p)
-{
-  return p->end_s - p->start_s;
-}
 
 static void add_time(const freeair_pressure_log_phase *p, freeair_duty_summary *r)
 {
@@ -104,18 +167,9 @@ static void add_phase(const freeair_pressure_log_phase *p, const freeair_pressur
     r->n_loads++;
     s->last_load = *p;
     s->instants += p->start_uncertainty_s * p->start_uncertainty_s + p->end_uncertainty_s * p->end_uncertainty_s;
-    note(&s->load_slope, p->slope_pa_s, p->slope_uncertainty_pa_s);
-    if (p->start_seen && p->end_seen) note(&s->whole_load_slope, p->slope_pa_s, p->slope_uncertainty_pa_s);
     if (p->slope_pa_s + 1.645 * p->slope_uncertainty_pa_s < 0.0) r->findings |= FREEAIR_DUTY_SINKS_LOADED;
-    if (p->start_seen && is_idle(before->kind))
-      note(&s->cut_in, p->p_start_pa, p->start_uncertainty_s * fabs(before->late_slope_pa_s));
-  } else if (is_idle(p->kind)) {
-    if (p->settled) note(&s->idle_slope, p->late_slope_pa_s, p->late_slope_uncertainty_pa_s);
-    if (p->start_seen && before->kind == FREEAIR_PRESSURE_LOG_LOADED) {
-      s->cut_out_seen = 1;
-      note(&s->cut_out, p->p_start_pa, p->start_uncertainty_s * fabs(before->late_slope_pa_s));
-      if (p->settled) note(&s->cooling, p->p_start_pa - p->p_end_pa + p->late_slope_pa_s * duration_of(p), 0.0);
-    }
+  } else if (is_idle(p->kind) && p->start_seen && before->kind == FREEAIR_PRESSURE_LOG_LOADED) {
+    s->cut_out_seen = 1;
   }
   if (p->kind == FREEAIR_PRESSURE_LOG_GAP) r->findings |= FREEAIR_DUTY_HAS_GAPS;
   if (p->kind == FREEAIR_PRESSURE_LOG_FROZEN) r->findings |= FREEAIR_DUTY_HAS_FROZEN;
@@ -159,16 +213,9 @@ static int never_cuts_out(const sums *s, const freeair_duty_summary *r, const fr
   return !s->cut_out_seen && r->loaded_s >= 300.0 && r->loaded_s >= 0.95 * r->observed_s && rise_pa < missing_pa;
 }
 
-static int32_t sum_up(const freeair_pressure_log_phase *phases, size_t stride, size_t n,
-                      const freeair_pressure_log_options *o, freeair_duty_summary *r)
+static int32_t sum_up(const source *from, const freeair_pressure_log_options *o, freeair_duty_summary *r)
 {
   sums s = {.instants = 0.0, .last_load = initial_phase};
-  clear(&s.cut_in);
-  clear(&s.cut_out);
-  clear(&s.load_slope);
-  clear(&s.whole_load_slope);
-  clear(&s.idle_slope);
-  clear(&s.cooling);
   r->loaded_s = r->unloaded_s = r->stopped_s = r->idle_s = r->unknown_s = r->missing_s = 0.0;
   /* two passes: the scatter of the cycles is about their common share */
   for (int pass = 0; pass < 2; pass++) {
@@ -176,10 +223,9 @@ static int32_t sum_up(const freeair_pressure_log_phase *phases, size_t stride, s
     before.kind = FREEAIR_PRESSURE_LOG_GAP;
     freeair_pressure_log_phase load = initial_phase;
     int in_cycle = 0;
-    for (size_t i = 0; i < n; i++) {
-      freeair_pressure_log_phase p = initial_phase;
-      int32_t status = freeair__structure_read(&p, sizeof p, (const char *)phases + i * stride,
-                                               FREEAIR_PRESSURE_LOG_PHASE_BASELINE);
+    for (size_t i = 0; i < from->n; i++) {
+      freeair_pressure_log_phase p;
+      int32_t status = phase_at(from, i, &p);
       if (status < 0) return status;
       if (p.kind < FREEAIR_PRESSURE_LOG_UNKNOWN || p.kind > FREEAIR_PRESSURE_LOG_FROZEN) return FREEAIR_ERR_DOMAIN;
       if (pass == 0) add_phase(&p, &before, &s, r);
@@ -213,19 +259,19 @@ static int32_t sum_up(const freeair_pressure_log_phase *phases, size_t stride, s
     r->duty = r->loaded_s / told_s;
     r->duty_uncertainty = sqrt(s.instants * fmax(1.0, r->n_loads)) / told_s;
   }
-  middle(&s.cut_in, &r->cut_in_pa, &r->cut_in_uncertainty_pa);
-  middle(&s.cut_out, &r->cut_out_pa, &r->cut_out_uncertainty_pa);
-  middle(s.whole_load_slope.n > 0 ? &s.whole_load_slope : &s.load_slope, &r->load_slope_pa_s,
-         &r->load_slope_uncertainty_pa_s);
-  middle(&s.idle_slope, &r->idle_slope_pa_s, &r->idle_slope_uncertainty_pa_s);
+  middle(from, CUT_IN, &r->cut_in_pa, &r->cut_in_uncertainty_pa);
+  middle(from, CUT_OUT, &r->cut_out_pa, &r->cut_out_uncertainty_pa);
+  if (!middle(from, WHOLE_LOAD_SLOPE, &r->load_slope_pa_s, &r->load_slope_uncertainty_pa_s))
+    middle(from, LOAD_SLOPE, &r->load_slope_pa_s, &r->load_slope_uncertainty_pa_s);
+  int settled = middle(from, IDLE_SLOPE, &r->idle_slope_pa_s, &r->idle_slope_uncertainty_pa_s);
   double unused;
-  middle(&s.cooling, &r->cooling_pa, &unused);
+  middle(from, COOLING, &r->cooling_pa, &unused);
   finish_slopes(r);
   if (never_cuts_out(&s, r, o)) r->findings |= FREEAIR_DUTY_NEVER_CUTS_OUT;
   if (r->n_loads == 0 && !(r->unknown_s > 0.0) && r->observed_s > 0.0) r->findings |= FREEAIR_DUTY_NEVER_LOADS;
   if (r->n_cycles < 3) r->findings |= FREEAIR_DUTY_FEW_CYCLES;
   if (r->unknown_s > 0.01 * r->observed_s) r->findings |= FREEAIR_DUTY_AMBIGUOUS;
-  if (s.idle_slope.n == 0) r->findings |= FREEAIR_DUTY_UNSETTLED;
+  if (!settled) r->findings |= FREEAIR_DUTY_UNSETTLED;
   if (r->left_out > 0) r->findings |= FREEAIR_DUTY_LEFT_OUT;
   if (r->n_cycles == 0) {
     r->draw_share = r->slope_share;
@@ -247,7 +293,8 @@ int32_t freeair_duty_from_phases(const freeair_pressure_log_phase *phases, size_
   int32_t status = phases == NULL || options == NULL ? FREEAIR_ERR_NULL : freeair__log_options_read(options, &o);
   if (status == FREEAIR_OK && n == 0) status = FREEAIR_ERR_DATA;
   if (status == FREEAIR_OK && phases_stride < FREEAIR_PRESSURE_LOG_PHASE_BASELINE) status = FREEAIR_ERR_VERSION;
-  if (status == FREEAIR_OK) status = sum_up(phases, phases_stride, n, &o, &r);
+  source from = {(const char *)phases, phases_stride, n};
+  if (status == FREEAIR_OK) status = sum_up(&from, &o, &r);
   if (status < 0) r = initial_summary;
   int32_t written = freeair__structure_write(summary, &r, sizeof r, FREEAIR_DUTY_SUMMARY_BASELINE);
   return status < 0 ? status : written;

@@ -55,15 +55,16 @@ static int readings_in_range(const double *t_s, const double *p_pa, const int32_
 
 int32_t freeair_pressure_log_segment(const double *t_s, const double *p_pa, const int32_t *state, size_t n,
                                      const freeair_pressure_log_options *options, freeair_pressure_log_phase *phases,
-                                     size_t phases_stride, size_t capacity, size_t *n_found)
+                                     size_t phases_stride, size_t phases_capacity, size_t *n_phases)
 {
-  if (n_found == NULL) return FREEAIR_ERR_NULL;
-  *n_found = 0;
-  if (t_s == NULL || p_pa == NULL || options == NULL || (phases == NULL && capacity > 0)) return FREEAIR_ERR_NULL;
+  if (n_phases == NULL) return FREEAIR_ERR_NULL;
+  *n_phases = 0;
+  if (t_s == NULL || p_pa == NULL || options == NULL || (phases == NULL && phases_capacity > 0))
+    return FREEAIR_ERR_NULL;
   freeair_pressure_log_options o;
   int32_t status = freeair__log_options_read(options, &o);
   if (status < 0) return status;
-  if (capacity > 0 && phases_stride < FREEAIR_PRESSURE_LOG_PHASE_BASELINE) return FREEAIR_ERR_VERSION;
+  if (phases_capacity > 0 && phases_stride < FREEAIR_PRESSURE_LOG_PHASE_BASELINE) return FREEAIR_ERR_VERSION;
   if (!readings_in_range(t_s, p_pa, state, n)) return FREEAIR_ERR_DOMAIN;
   if (n < 3) return FREEAIR_ERR_DATA;
 
@@ -85,8 +86,8 @@ int32_t freeair_pressure_log_segment(const double *t_s, const double *p_pa, cons
   double noisy_pa = fmin(8.0 * log.noise_pa, 0.25 * fmax(log.highest_pa - log.lowest_pa, 0.0));
   log.band_pa = freeair__or(o.band_pa, fmax(usual_pa, noisy_pa));
   freeair__log_find_switch(&log, freeair__given(o.band_pa));
-  status = freeair__log_phases(&log, (char *)phases, phases_stride, capacity, n_found);
-  if (status < 0) *n_found = 0;
+  status = freeair__log_phases(&log, (char *)phases, phases_stride, phases_capacity, n_phases);
+  if (status < 0) *n_phases = 0;
   return status;
 }
 

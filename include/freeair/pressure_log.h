@@ -130,9 +130,9 @@ FREEAIR_API int32_t freeair_pressure_log_phase_init(freeair_pressure_log_phase *
  *
  * Model: where the state is known, runs of it are the phases. Elsewhere a
  * pressure that turns by at least band_pa has turned: it rises while loaded; it
- * falls while idle, unless it turned well below the cut-out, rises again and again
- * within the fall, or falls well below the cut-in: then it is loaded and more is
- * drawn than delivered. Less movement than that is loaded when the pressure
+ * falls while idle, unless it turned well below the cut-out and falls faster than
+ * other idle phases, rises again and again within the fall, or falls well below the
+ * cut-in: then it is loaded and more is drawn than delivered. Less movement than that is loaded when the pressure
  * rises repeatedly faster than settled gas warms (2e-5 of it per second), else
  * unknown. A standstill of frozen_s is frozen when the state changed during it, or
  * it is the whole log of ten readings or more; and, where half the readings or
@@ -145,10 +145,10 @@ FREEAIR_API int32_t freeair_pressure_log_phase_init(freeair_pressure_log_phase *
  *                            @default{null: from the pressure alone}
  * @param[in]  n              Readings.
  * @param[in]  options        How to read the log.
- * @param[out] phases         The phases in order; struct_size of each is set by the caller. @shape{capacity}
+ * @param[out] phases         The phases in order; struct_size of each is set by the caller. @shape{phases_capacity}
  * @param[in]  phases_stride  Bytes from one phase to the next. @stride{phases}
- * @param[in]  capacity       Phases that there is room for.
- * @param[out] n_found        Phases found, also where there was no room for them.
+ * @param[in]  phases_capacity Phases that there is room for.
+ * @param[out] n_phases        Phases found, also where there was no room for them.
  * @retval FREEAIR_OK             computed
  * @retval FREEAIR_WARN_TRUNCATED computed, but there was no room for every phase
  * @retval FREEAIR_ERR_NULL       a required pointer is null
@@ -163,7 +163,7 @@ FREEAIR_API int32_t freeair_pressure_log_phase_init(freeair_pressure_log_phase *
 FREEAIR_API int32_t freeair_pressure_log_segment(const double *t_s, const double *p_pa, const int32_t *state, size_t n,
                                                  const freeair_pressure_log_options *options,
                                                  freeair_pressure_log_phase *phases, size_t phases_stride,
-                                                 size_t capacity, size_t *n_found);
+                                                 size_t phases_capacity, size_t *n_phases);
 
 /** State from the motor current.
  *

@@ -25,6 +25,7 @@ typedef struct freeair__log {
   double cut_in_pa; /* NaN until known */
   double cut_out_pa;
   double slack_pa; /* how far turns may miss these */
+  double idle_fall_pa_s; /* how fast the pressure falls from the cut-out, 0 until known */
   size_t n_used;
   int regular; /* turns where a pressure switch may make them */
 } freeair__log;

@@ -221,20 +221,31 @@ static turns count_turns(const freeair__log *log)
   return t;
 }
 
-/* Highest turn after a clean fall from the cut-out. */
-static double find_cut_in(const freeair__log *log)
+static double fall_rate(const freeair__log *log, const freeair__log_leg *leg)
 {
-  double cut_in = NAN;
+  double duration_s = log->t_s[leg->last] - log->t_s[leg->first];
+  return duration_s > 0.0 ? (leg->p_first_pa - leg->p_last_pa) / duration_s : 0.0;
+}
+
+/* Falls from the cut-out to a turn, where they are clean: the highest of those
+ * turns is the cut-in, their mean rate that of an idle machine. */
+static void look_at_falls(freeair__log *log, double *cut_in_pa)
+{
+  tally rates = {.largest = NAN};
+  *cut_in_pa = NAN;
   freeair__log_parts parts = freeair__log_cut(log);
   for (freeair__log_part part; freeair__log_part_next(&parts, &part);) {
     if (part.kind != FREEAIR__LOG_PIECE) continue;
     freeair__log_legs legs = freeair__log_turns(log, part.first, part.last);
-    for (freeair__log_leg leg; freeair__log_leg_next(&legs, &leg);)
-      if (leg.direction < 0 && leg.first_turn && leg.last_turn == 1 &&
-          leg.p_first_pa >= log->cut_out_pa - log->slack_pa && !(leg.p_last_pa <= cut_in) && falls_cleanly(log, &leg))
-        cut_in = leg.p_last_pa;
+    for (freeair__log_leg leg; freeair__log_leg_next(&legs, &leg);) {
+      if (leg.direction > 0 || !leg.first_turn || leg.last_turn != 1 ||
+          leg.p_first_pa < log->cut_out_pa - log->slack_pa || !falls_cleanly(log, &leg))
+        continue;
+      count(&rates, fall_rate(log, &leg));
+      if (!(leg.p_last_pa <= *cut_in_pa)) *cut_in_pa = leg.p_last_pa;
+    }
   }
-  return cut_in;
+  log->idle_fall_pa_s = rates.n > 0.0 ? rates.mean : 0.0;
 }
 
 void freeair__log_find_switch(freeair__log *log, int band_given)
@@ -261,7 +272,11 @@ void freeair__log_find_switch(freeair__log *log, int band_given)
   double width_pa = log->cut_out_pa - log->cut_in_pa;
   if (!freeair__given(width_pa)) width_pa = fmax(t.swings.mean, log->band_pa);
   log->slack_pa = 0.2 * width_pa + fmin(t.per_step_pa, 0.5 * width_pa);
-  if (!freeair__given(log->cut_in_pa) && freeair__given(log->cut_out_pa)) log->cut_in_pa = find_cut_in(log);
+  log->idle_fall_pa_s = 0.0;
+  if (!freeair__given(log->cut_out_pa)) return;
+  double cut_in_pa;
+  look_at_falls(log, &cut_in_pa);
+  log->cut_in_pa = freeair__or(log->cut_in_pa, cut_in_pa);
 }
 
 /* Less movement than a switch makes. */
@@ -287,8 +302,9 @@ int32_t freeair__log_judge(const freeair__log *log, const freeair__log_leg *leg,
   *split = leg->last;
   if (leg->direction > 0) return FREEAIR_PRESSURE_LOG_LOADED;
   if (leg->direction == 0) return judge_level(log, leg);
-  if (leg->first_turn && freeair__given(log->cut_out_pa) && leg->p_first_pa < log->cut_out_pa - log->slack_pa)
-    return FREEAIR_PRESSURE_LOG_LOADED; /* it turned where no switch does */
+  if (leg->first_turn && freeair__given(log->cut_out_pa) && leg->p_first_pa < log->cut_out_pa - log->slack_pa &&
+      fall_rate(log, leg) > 1.5 * log->idle_fall_pa_s)
+    return FREEAIR_PRESSURE_LOG_LOADED; /* it turned where no switch does, and falls faster than at rest */
   if (!falls_cleanly(log, leg)) return FREEAIR_PRESSURE_LOG_LOADED;
   if (!log->regular && leg->first_turn) return FREEAIR_PRESSURE_LOG_UNKNOWN;
   if (freeair__given(log->cut_in_pa) && leg->p_last_pa < log->cut_in_pa - log->slack_pa) {

@@ -325,7 +325,7 @@ int32_t freeair_pumpup_curve_shape_init(freeair_pumpup_curve_shape *shape, size_
 int32_t freeair_pumpup_curve_shape_from_readings(const double *t_s, const double *p_pa, size_t n, double reading_uncertainty_pa, freeair_pumpup_curve_shape *shape);
 int32_t freeair_pressure_log_options_init(freeair_pressure_log_options *options, size_t caller_size);
 int32_t freeair_pressure_log_phase_init(freeair_pressure_log_phase *phase, size_t caller_size);
-int32_t freeair_pressure_log_segment(const double *t_s, const double *p_pa, const int32_t *state, size_t n, const freeair_pressure_log_options *options, freeair_pressure_log_phase *phases, size_t phases_stride, size_t capacity, size_t *n_found);
+int32_t freeair_pressure_log_segment(const double *t_s, const double *p_pa, const int32_t *state, size_t n, const freeair_pressure_log_options *options, freeair_pressure_log_phase *phases, size_t phases_stride, size_t phases_capacity, size_t *n_phases);
 int32_t freeair_pressure_log_state_from_current(const double *current_a, size_t n, double stopped_below_a, double loaded_above_a, int32_t *state);
 int32_t freeair_pressure_log_current_levels(const double *current_a, size_t n, double *stopped_below_a, double *loaded_above_a);
 int32_t freeair_pressure_log_state_from_switch(const double *signal, size_t n, int32_t when_high, int32_t when_low, int32_t *state);

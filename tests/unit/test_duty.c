@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include <freeair/duty.h>
+#include <freeair/pumpup.h>
 #include <freeair/status.h>
 #include <freeair/verdict.h>
 
@@ -76,6 +77,46 @@ START_TEST(cooling_is_no_leak)
   ck_assert_double_gt(s.cooling_pa, 5e3);
   ck_assert_double_lt(s.cooling_pa, 1e5);
   ck_assert_double_eq_tol(s.slope_share, s.draw_share, 2.0 * s.slope_share_uncertainty);
+  record_free(&r);
+  history_free(&h);
+}
+END_TEST
+
+/* From the log alone, the receiver known: each loaded phase is a pump-up test. */
+START_TEST(delivery_from_loaded_phases)
+{
+  plant p = plant_of(0.3, 0.012, 1.05e6);
+  p.leak_kg_s = 0.0006 * 1.2;
+  history h = plant_run(&p, 9.5e5, 0, 8.5e5, 10.5e5, 0.0, 6000.0, 0.25);
+  logger l = {.step_s = 2.0, .noise_pa = 300.0, .resolution_pa = 200.0, .chance = {.state = 12}};
+  record r = logger_read(&l, &h);
+  freeair_duty_summary s = sum_up(&r, NULL, NULL);
+  freeair_pumpup_test t = FREEAIR_PUMPUP_TEST_INIT;
+  t.v_receiver_m3 = 0.3;
+  t.v_uncertainty_m3 = 0.0;
+  t.p_ambient_pa = p.p_a_pa;
+  t.t_ambient_k = p.t_a_k;
+  t.start = FREEAIR_PUMPUP_CYCLING;
+  t.rest_s = s.cycle_s - s.draw_share * s.cycle_s;
+  /* at 9.5 bar: inflow of the plant less its leak, as free air */
+  double x = (9.5e5 - p.p_a_pa) / (p.p_full_pa - p.p_a_pa);
+  double truth = (p.w_kg_s * (1.0 - p.fall * x) - p.leak_kg_s * 0.95) * plant_r * p.t_a_k / p.p_a_pa;
+  int tests = 0;
+  for (size_t i = 2; i < most && phases[i].count > 0; i++) {
+    if (phases[i].kind != FREEAIR_PRESSURE_LOG_LOADED || !phases[i].end_seen) continue;
+    freeair_pumpup_result found = FREEAIR_PUMPUP_RESULT_INIT;
+    /* the readings at both ends may belong to the neighbours */
+    size_t first = phases[i].first + 2;
+    size_t n = phases[i].count - 4;
+    ck_assert_int_eq(freeair_pumpup_analyse_table(&t, r.t_s + first, r.p_pa + first, n, &found), FREEAIR_OK);
+    ck_assert_double_lt(fabs(found.delivery_m3_s - truth), 2.0 * found.delivery_uncertainty_m3_s);
+    ck_assert_double_gt(found.bias, 0.2);
+    /* leak from the share of the capacity, against what the plant loses */
+    double lost = p.leak_kg_s * 0.95 * plant_r * p.t_a_k / p.p_a_pa;
+    ck_assert_double_eq_tol(s.draw_share * (found.delivery_m3_s + lost) / lost, 1.0, 0.25);
+    tests++;
+  }
+  ck_assert_int_ge(tests, 5);
   record_free(&r);
   history_free(&h);
 }
@@ -253,6 +294,7 @@ int main(void)
   tcase_set_timeout(tc, 120);
   tcase_add_loop_test(tc, share_within_its_uncertainty, 0, 4);
   tcase_add_test(tc, cooling_is_no_leak);
+  tcase_add_test(tc, delivery_from_loaded_phases);
   tcase_add_test(tc, findings);
   tcase_add_test(tc, measured_healthy_unit);
   tcase_add_test(tc, measured_air_leak);

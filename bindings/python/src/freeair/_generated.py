@@ -8703,17 +8703,18 @@ def pumpup_curve_shape_from_readings(*, t_s, p_pa, reading_uncertainty_pa=None):
     return _runtime.call("freeair_pumpup_curve_shape_from_readings")((t_s, p_pa, reading_uncertainty_pa,))
 
 
-def pressure_log_segment(*, t_s, p_pa, state=None, options, capacity):
+def pressure_log_segment(*, t_s, p_pa, state=None, options, phases_capacity):
     """Cuts a log into phases.
 
     Model: where the state is known, runs of it are the phases. Elsewhere a pressure that turns by
     at least band_pa has turned: it rises while loaded; it falls while idle, unless it turned well
-    below the cut-out, rises again and again within the fall, or falls well below the cut-in: then
-    it is loaded and more is drawn than delivered. Less movement than that is loaded when the
-    pressure rises repeatedly faster than settled gas warms (2e-5 of it per second), else unknown. A
-    standstill of frozen_s is frozen when the state changed during it, or it is the whole log of ten
-    readings or more; and, where half the readings or more differ from the one before and chance
-    makes it as long less than once in a million, also when the pressure moved on both sides of it.
+    below the cut-out and falls faster than other idle phases, rises again and again within the
+    fall, or falls well below the cut-in: then it is loaded and more is drawn than delivered. Less
+    movement than that is loaded when the pressure rises repeatedly faster than settled gas warms
+    (2e-5 of it per second), else unknown. A standstill of frozen_s is frozen when the state changed
+    during it, or it is the whole log of ten readings or more; and, where half the readings or more
+    differ from the one before and chance makes it as long less than once in a million, also when
+    the pressure moved on both sides of it.
 
     Arguments:
         t_s: Times. [s] Range [-1e12;1e12].
@@ -8721,7 +8722,7 @@ def pressure_log_segment(*, t_s, p_pa, state=None, options, capacity):
         state: What another channel says of the machine. One of PRESSURE_LOG_KIND_* (enumeration
             freeair_pressure_log_kind). Default: null: from the pressure alone.
         options: How to read the log.
-        capacity: Phases that there is room for.
+        phases_capacity: Phases that there is room for.
 
     Returns:
         phases: The phases in order; struct_size of each is set by the caller.
@@ -8736,7 +8737,7 @@ def pressure_log_segment(*, t_s, p_pa, state=None, options, capacity):
     K. Sen, Estimates of the regression coefficient based on Kendall's tau, 1968 (slopes); common
     practice (phases)
     """
-    return _runtime.call("freeair_pressure_log_segment")((t_s, p_pa, state, options, capacity,))
+    return _runtime.call("freeair_pressure_log_segment")((t_s, p_pa, state, options, phases_capacity,))
 
 
 def pressure_log_state_from_current(*, current_a, stopped_below_a, loaded_above_a=None):
