@@ -51,6 +51,7 @@ expect 2 'altitude_m = nan' atmosphere_pressure_from_altitude altitude_m=nan
 expect 2 "no argument 'hight'" atmosphere_pressure_from_altitude hight=5
 expect 2 "no function 'atmosfere'" atmosfere
 expect 2 'does not measure' atmosphere_pressure_from_altitude altitude_m=0 --to p=kg
+expect 0 '^r_ohm_m = 0\.01[0-9]*' conductor_resistance_at r20=0.01 coefficient='0.00393 1/K' t='20 degC'
 expect 0 'VERDICT_MEETS' verdict_decide value=5 uncertainty=0.1 lower=0 upper=inf confidence=0.95
 
 printf 'altitude [ft],site\n0,shop\n' >"$work/extra.csv"

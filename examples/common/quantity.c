@@ -34,7 +34,8 @@ static const char *read_number(const char *text, double *number)
   if (next > end && more > next && *more == '/') {
     char *last;
     double below = strtod(more + 1, &last);
-    if (last == more + 1 || !(below > 0.0)) return NULL;
+    if (last == more + 1) return end; /* no fraction but a unit: "0.004 1/K" */
+    if (!(below > 0.0)) return NULL;
     *number += *number < 0.0 ? -above / below : above / below;
     return last;
   }

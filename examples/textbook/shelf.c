@@ -56,6 +56,10 @@ static int steps_well_formed(const problem *p, json_error_t *error)
       snprintf(error->text, sizeof error->text, "'%s': an answer that differs has ours, trust and note, all three", is);
       return 0;
     }
+    if (trust != NULL && strcmp(trust, "ours") != 0 && strcmp(trust, "book") != 0 && strcmp(trust, "both") != 0) {
+      snprintf(error->text, sizeof error->text, "'%s': we trust ours, book or both, not '%s'", is, trust);
+      return 0;
+    }
   }
   return 1;
 }
