@@ -13,6 +13,7 @@ import sys
 
 import emit_c
 import emit_python
+import emit_readme
 import extract
 
 
@@ -28,6 +29,7 @@ def outputs(srcdir):
     yield first
     api = extract.extract(srcdir)
     yield {
+        "README.md": emit_readme.readme(srcdir, api),
         "bindings/api.json": json.dumps(api, indent=1, ensure_ascii=False) + "\n",
         "lib/generated/describe_tables.c": emit_c.tables(api),
         "lib/generated/freeair.map": emit_c.symbol_map(api),

@@ -98,8 +98,12 @@ int quantity_read(const char *text, const quantity_context *context, double *val
         snprintf(why, size, "'%s' is a gauge pressure: give the barometer, or an absolute pressure", text);
         return 0;
       }
-      if (freeair_units_absolute_from_gauge(over, context->barometer_pa, value) == FREEAIR_OK) return 1;
-      snprintf(why, size, "'%s' is below a perfect vacuum at a barometer of %.5g Pa", text, context->barometer_pa);
+      status = freeair_units_absolute_from_gauge(over, context->barometer_pa, value);
+      if (status == FREEAIR_OK) return 1;
+      if (over < -context->barometer_pa)
+        snprintf(why, size, "'%s' is below a perfect vacuum at a barometer of %.5g Pa", text, context->barometer_pa);
+      else
+        snprintf(why, size, "'%s' is no pressure of a compressed-air system", text);
       return 0;
     }
     status = FREEAIR_ERR_DIMENSION;

@@ -1,0 +1,83 @@
+/* SPDX-License-Identifier: MIT */
+/* From what a technician wrote down on a visit to what it means: what the machine
+ * should do here today, what it does, which part explains it, what to check next,
+ * and how to prove the repair. On the public interface alone.
+ *
+ * Introduces: freeair_rating_complete, freeair_cycle_point, freeair_prediction_pumpup,
+ * freeair_pumpup_analyse, freeair_pressure_log_segment, freeair_diagnosis_rank.
+ */
+#include "report.h"
+
+#include <argp.h>
+#include <stdio.h>
+#include <stdlib.h>
+
+enum { WRONG_INPUT = 2 };
+
+typedef struct options {
+  const char *path;
+  int json;
+  int vocabulary;
+} options;
+
+static error_t option(int key, char *value, struct argp_state *state)
+{
+  options *o = state->input;
+  switch (key) {
+    case 'j':
+      o->json = 1;
+      return 0;
+    case 'v':
+      o->vocabulary = 1;
+      return 0;
+    case ARGP_KEY_ARG:
+      if (o->path != NULL) argp_error(state, "one visit at a time");
+      o->path = value;
+      return 0;
+    case ARGP_KEY_END:
+      if (o->path == NULL && !o->vocabulary) argp_error(state, "which visit?");
+      return 0;
+    default:
+      return ARGP_ERR_UNKNOWN;
+  }
+}
+
+static void list(int32_t kind, const char *title)
+{
+  printf("%s\n", title);
+  for (int32_t i = 1; i < freeair_evidence_count(kind); i++)
+    printf("  %-28s %s\n", freeair_evidence_name(kind, i), freeair_evidence_title(kind, i));
+}
+
+int main(int argc, char **argv)
+{
+  static const struct argp_option known[] = {
+      {"json", 'j', NULL, 0, "Print everything as JSON, in SI", 0},
+      {"vocabulary", 'v', NULL, 0, "List the names of readings and observations", 0},
+      {0},
+  };
+  static const struct argp parser = {
+      known, option, "VISIT.json", "Assesses a service visit to a reciprocating compressor.", NULL, NULL, NULL};
+  static visit v;
+  static assessment a;
+  options o = {0};
+  if (argp_parse(&parser, argc, argv, 0, NULL, &o) != 0) return WRONG_INPUT;
+  if (o.vocabulary) {
+    list(FREEAIR_EVIDENCE_KIND_READING, "readings");
+    list(FREEAIR_EVIDENCE_KIND_OBSERVATION, "observations");
+    return EXIT_SUCCESS;
+  }
+  if (!visit_read(&v, o.path)) {
+    fprintf(stderr, "service-visit: %s\n", v.message);
+    return WRONG_INPUT;
+  }
+  const int ok = assess(&a, &v);
+  if (!ok)
+    fprintf(stderr, "service-visit: %s\n", a.message);
+  else if (o.json)
+    report_json(&a);
+  else
+    report_text(&a);
+  assessment_free(&a);
+  return ok ? EXIT_SUCCESS : WRONG_INPUT;
+}
