@@ -68,8 +68,8 @@ static int32_t read_visit(const freeair_inference_visit *from, freeair_inference
 /* The defaults in the order of the fields. */
 static int32_t read_scatter(const freeair_inference_scatter *from, freeair_inference_scatter *to)
 {
-  static const double defaults[] = {0.025, 0.15, 0.12,  0.4,  0.35, 0.25,  0.35, 0.15, 0.4, 0.2,   0.02,
-                                    0.035, 0.05, 8.0,   0.012, 0.35, 0.2,  0.4,  0.005, 0.006, 0.008, 0.06};
+  static const double defaults[] = {0.035, 0.15, 0.12,  0.4,  0.35, 0.25,  0.35, 0.15, 0.4, 0.2,   0.02,
+                                    0.04, 0.05, 8.0,   0.012, 0.35, 0.2,  0.4,  0.005, 0.006, 0.008, 0.06};
   *to = (freeair_inference_scatter)FREEAIR_INFERENCE_SCATTER_INIT;
   int32_t status = freeair__structure_read(to, sizeof *to, from, FREEAIR_INFERENCE_SCATTER_BASELINE);
   if (status < 0) return status;
@@ -110,7 +110,6 @@ typedef struct prediction {
 /* What a way predicts at each size, kept for the pairs. */
 typedef struct trace {
   float y[SIZES][FREEAIR__SYMPTOMS];
-  float variance[SIZES][FREEAIR__SYMPTOMS];
   float log_weight[SIZES]; /* prior of the size */
 } trace;
 
@@ -121,8 +120,8 @@ typedef struct inference {
   freeair__posterior posterior;
   prediction predictions[FREEAIR__GAUSS_BLOCKS];
   trace traces[FREEAIR__WAYS];
-  double log_size[N_CAUSES][SIZES];  /* posterior of the size, alone */
-  double log_way[FREEAIR__WAYS];     /* posterior of the way, alone */
+  double log_size[N_CAUSES][SIZES]; /* posterior of the size */
+  double log_way[FREEAIR__WAYS];    /* posterior of the way */
 } inference;
 
 /* The evidence of one point: logarithms of the density of all readings and
@@ -254,16 +253,24 @@ static void predict_way(const freeair__hypotheses *h, const freeair__way *way, t
     double variance[FREEAIR__SYMPTOMS] = {0.0};
     freeair__hypotheses_node(h, way, k, &node, &c);
     norm += node.counted;
-    t->log_weight[k] = (float)log(node.weight);
+    t->log_weight[k] = -INFINITY;
     if (!(node.weight > 0.0)) continue;
+    t->log_weight[k] = (float)log(node.weight);
     freeair__symptoms_predict(h->symptoms, &c, y);
     freeair__hypotheses_table(h, way, node.size, y, variance);
-    for (int i = 0; i < h->symptoms->n; i++) {
-      t->y[k][i] = (float)y[i];
-      t->variance[k][i] = (float)variance[i];
-    }
+    for (int i = 0; i < h->symptoms->n; i++) t->y[k][i] = (float)y[i];
   }
-  for (int k = 0; k < SIZES; k++) t->log_weight[k] -= (float)log(norm);
+  for (int k = 0; k < SIZES && norm > 0.0; k++) t->log_weight[k] -= (float)log(norm);
+}
+
+/* Variances that the table adds at a node. */
+static void variance_at(const inference *from, int w, int k, double *variance)
+{
+  freeair__node node;
+  double none[FREEAIR__SYMPTOMS] = {0.0};
+  for (int i = 0; i < from->s->n; i++) variance[i] = 0.0;
+  freeair__hypotheses_node(from->h, &from->h->way[w], k, &node, NULL);
+  freeair__hypotheses_table(from->h, &from->h->way[w], node.size, none, variance);
 }
 
 static void add_way(inference *to, int w, double prior)
@@ -282,10 +289,8 @@ static void add_way(inference *to, int w, double prior)
     double variance[FREEAIR__SYMPTOMS];
     double along[FREEAIR__SYMPTOMS];
     weighed at;
-    for (int i = 0; i < s->n; i++) {
-      y[i] = t->y[k][i];
-      variance[i] = t->variance[k][i];
-    }
+    for (int i = 0; i < s->n; i++) y[i] = t->y[k][i];
+    variance_at(to, w, k, variance);
     along_nodes(s, t, k, 1, along);
     if (!weigh(s, y, variance, along, NULL, 1.0, &at)) continue;
     sums_add(to, &at, t->log_weight[k], flat, 1, &q);
@@ -316,7 +321,9 @@ static void add_pair(inference *to, int a, int b, double prior)
   for (int k = 1; k < SIZES; k += step_a) {
     if (!isfinite(t->log_weight[k])) continue;
     double along[FREEAIR__SYMPTOMS];
+    double own[FREEAIR__SYMPTOMS];
     along_nodes(s, t, k, step_a, along);
+    variance_at(to, a, k, own);
     for (int l = 1; l < SIZES; l += step_b) {
       if (!isfinite(u->log_weight[l])) continue;
       double across[FREEAIR__SYMPTOMS];
@@ -324,14 +331,20 @@ static void add_pair(inference *to, int a, int b, double prior)
       double variance[FREEAIR__SYMPTOMS];
       weighed at;
       along_nodes(s, u, l, step_b, across);
+      variance_at(to, b, l, variance);
       for (int i = 0; i < s->n; i++) {
         y[i] = (double)t->y[k][i] + (double)u->y[l][i] - s->sound[i];
-        variance[i] = (double)t->variance[k][i] + (double)u->variance[l][i];
+        variance[i] += own[i];
       }
       if (!weigh(s, y, variance, along, across, 1.3, &at)) continue;
-      sums_add(to, &at, (double)t->log_weight[k] + (double)u->log_weight[l] - log(norm_a * norm_b), flat, 0, &q);
+      double log_node = (double)t->log_weight[k] + (double)u->log_weight[l] - log(norm_a * norm_b);
+      sums_add(to, &at, log_node, flat, 0, &q);
+      freeair__logsum_add(&to->log_size[first->cause][k], flat + log_node + at.all);
+      freeair__logsum_add(&to->log_size[second->cause][l], flat + log_node + at.all);
     }
   }
+  freeair__logsum_add(&to->log_way[a], flat + q.all);
+  freeair__logsum_add(&to->log_way[b], flat + q.all);
   close_hypothesis(to, first->cause, second->cause, log_prior, &q);
 }
 

@@ -13,8 +13,8 @@ extern "C" {
  * The same answer as freeair_diagnosis_rank, with the readings weighed by the
  * crank-angle model of the described machine instead of a table: what each fault
  * of each size would show on this machine here today, with the scatter from unit
- * to unit and the limits of the model carried along. Use it whenever there is a
- * description; a bore, a stroke, a speed and a receiver will do.
+ * to unit and the limits of the model carried along: a bore, a stroke, a speed and
+ * a receiver will do.
  *
  * A diagnosis advises; it never replaces the nameplate, the manual, local codes
  * or licensed practice. Show the cautions of every cause and check. @{ */
@@ -50,7 +50,7 @@ typedef struct freeair_inference_visit {
 typedef struct freeair_inference_scatter {
   uint32_t struct_size; /**< Size of this structure as the caller knows it. */
   uint32_t flags;       /**< Reserved, 0. */
-  double rating; /**< Rated delivery, when the machine has one. @range{[0;1]} @default{0.025} */
+  double rating; /**< Rated delivery, when the machine has one. @range{[0;1]} @default{0.035} */
   double clearance; /**< Clearances of each stage. @range{[0;1]} @default{0.15} */
   double valves; /**< Valve areas of each stage. @range{[0;1]} @default{0.12} */
   double valve_lift; /**< Pressure differences that open the valves. @range{[0;1]} @default{0.4} */
@@ -61,10 +61,9 @@ typedef struct freeair_inference_scatter {
   double rings; /**< Leakage past sound rings. @range{[0;1]} @default{0.4} */
   double phase_rad; /**< Angle between the stages, for all that sets the flow there. @range{[0;1]} @default{0.2} */
   double delivery; /**< The model's delivery as a whole. @range{[0;1]} @default{0.02} */
-  double delivery_slope; /**< Its fall from ambient to cut-out pressure. @range{[0;1]} @default{0.035} */
+  double delivery_slope; /**< Its fall from ambient to cut-out pressure. @range{[0;1]} @default{0.04} */
   double interstage; /**< The model's gauge interstage pressure. @range{[0;1]} @default{0.05} */
-  double temperature_k; /**< The model's discharge temperatures, in kelvin; half of it all thermometers share.
-                             @range{[0;100]} @default{8} */
+  double temperature_k; /**< Discharge temperatures; half of it is shared by all. @range{[0;100]} @default{8} */
   double receiver; /**< Volume of the receiver. @range{[0;1]} @default{0.012} */
   double receiver_ua; /**< Heat transfer of the receiver. @range{[0;1]} @default{0.35} */
   double receiver_wall; /**< Heat capacity of its wall. @range{[0;1]} @default{0.2} */
@@ -106,7 +105,7 @@ typedef struct freeair_inference_effect {
 
 /** Initial value of a row. */
 #define FREEAIR_INFERENCE_EFFECT_INIT \
-  { (uint32_t)sizeof(freeair_inference_effect), 0u, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, 0, 0}
+  {(uint32_t)sizeof(freeair_inference_effect), 0u, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, 0, 0}
 
 /** Frozen size of the first release. */
 #define FREEAIR_INFERENCE_EFFECT_BASELINE 104
@@ -174,8 +173,8 @@ FREEAIR_API int32_t freeair_inference_effect_init(freeair_inference_effect *effe
  *
  * Causes, reasons, findings, verdict and groups are as in freeair_diagnosis_rank;
  * findings of the log and of several interstage readings are those of the
- * delivery and of the first. effects has a row for each cause, in the same order.
- * Uses about 300 kB of the stack.
+ * delivery and of the first; effects come in the order of the causes. Uses 250 kB
+ * of the stack.
  *
  * @param[in]  machine          The machine, sound as described. What the description holds of leaks is no fault.
  * @param[in]  site             The site, here and today; supply_v is not used.
@@ -219,7 +218,8 @@ FREEAIR_API int32_t freeair_inference_effect_init(freeair_inference_effect *effe
  * @retval FREEAIR_WARN_TRUNCATED     ranked, but an array was too short for every row
  * @retval FREEAIR_ERR_NULL           a pointer is null, other than to an array of no elements
  * @retval FREEAIR_ERR_VERSION        a structure or row has an unknown size, or a row is longer than its stride
- * @retval FREEAIR_ERR_DOMAIN         an input is out of range, an answer is no answer, or one observation has both
+ * @retval FREEAIR_ERR_DOMAIN         an input is out of range, from_pa is not below cut-in, an answer is no answer, or
+ *                                    one observation has both
  * @retval FREEAIR_ERR_NOT_FOUND      an observation is not a known code, or n_prior goes beyond the causes
  * @retval FREEAIR_ERR_NO_SOLUTION    the priors leave no cause that this machine can have, or it delivers nothing
  * @retval FREEAIR_ERR_NO_CONVERGENCE an operating point was not found

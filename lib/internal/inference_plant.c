@@ -11,7 +11,7 @@
 
 enum { POINTS = FREEAIR__PLANT_POINTS, QUANTITIES = FREEAIR__PLANT_QUANTITIES, SIZES = FREEAIR__PLANT_SIZES };
 
-static const double accuracy = 3e-3;
+static const double accuracy = 5e-3;
 
 static double discharge_k(const freeair__cycle *c, const freeair__cycle_sums *sums, int stage)
 {

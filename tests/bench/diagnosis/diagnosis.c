@@ -1,11 +1,14 @@
 /* SPDX-License-Identifier: MIT */
 /* Benchmark of the diagnosis on invented visits.
  *
- * usage: diagnosis [-m table|model] [-n visits] [-s series] [-l level] [-c] [-e]
+ * usage: diagnosis [-m table|model] [-n visits] [-s series] [-l level] [-x width]
+ *   [-d] [-c] [-e] [-v]
  *
  * -m the first form by tables, or the inference on the physical model; -n visits
- * (100); -s series of visits (1); -l one level only, 0 to 4; -c confusion of the
- * classes; -e with equal priors instead of those of the visits. */
+ * (100); -s series of visits (1); -l one level only, 0 to 4; -x factor on
+ * all that is not known of a unit (1); -d with the default priors instead of those
+ * of the visits; -c confusion of the classes; -e with equal priors; -v lists what was not
+ * named first. */
 #include "score.h"
 #include "visit.h"
 
@@ -89,6 +92,23 @@ static int rank_by_model(const job *j, freeair_diagnosis_cause *causes, size_t *
                                 &n_reasons, NULL, 0, 0, &n_findings, &summary) >= 0;
 }
 
+/* A visit whose faults do not come first. */
+static void list_miss(uint64_t n, int level, const visit *v, const double p[N_CLASSES])
+{
+  int order[N_CLASSES];
+  for (int i = 0; i < N_CLASSES; i++) {
+    int at = i;
+    for (; at > 0 && p[order[at - 1]] < p[i]; at--) order[at] = order[at - 1];
+    order[at] = i;
+  }
+  if (v->n_faults == 0 ? order[0] == CLASS_HEALTHY : order[0] == v->fault[0] && v->n_faults == 1) return;
+  printf("visit %llu, family %d, level %d: %s%s%s;", (unsigned long long)n, v->family, level,
+         v->n_faults == 0 ? visit_class_name(CLASS_HEALTHY) : visit_class_name(v->fault[0]),
+         v->n_faults == 2 ? " and " : "", v->n_faults == 2 ? visit_class_name(v->fault[1]) : "");
+  for (int i = 0; i < 4; i++) printf(" %s %.2f", visit_class_name(order[i]), p[order[i]]);
+  printf("\n");
+}
+
 int main(int argc, char **argv)
 {
   uint64_t visits = 100;
@@ -96,14 +116,20 @@ int main(int argc, char **argv)
   int only = -1;
   int confusion = 0;
   int equal = 0;
+  int list = 0;
+  int defaults = 0;
+  double width = 1.0;
   const char *method = "model";
   for (int i = 1; i < argc; i++) {
     if (strcmp(argv[i], "-c") == 0) confusion = 1;
     else if (strcmp(argv[i], "-e") == 0) equal = 1;
+    else if (strcmp(argv[i], "-v") == 0) list = 1;
+    else if (strcmp(argv[i], "-d") == 0) defaults = 1;
     else if (i + 1 == argc) return 2;
     else if (strcmp(argv[i], "-m") == 0) method = argv[++i];
     else if (strcmp(argv[i], "-n") == 0) visits = strtoull(argv[++i], NULL, 10);
     else if (strcmp(argv[i], "-s") == 0) series = strtoull(argv[++i], NULL, 10);
+    else if (strcmp(argv[i], "-x") == 0) width = atof(argv[++i]);
     else if (strcmp(argv[i], "-l") == 0) only = atoi(argv[++i]);
     else return 2;
   }
@@ -112,12 +138,13 @@ int main(int argc, char **argv)
   job j;
   j.n_prior = freeair_evidence_count(FREEAIR_EVIDENCE_KIND_CAUSE);
   make_prior(equal, j.prior, j.n_prior);
+  if (defaults) j.n_prior = 0;
   double making = 0.0;
   double completing = 0.0;
   for (uint64_t n = 0; n < visits; n++) {
     visit all;
     double t0 = now();
-    if (!visit_make(series, n, &all)) {
+    if (!visit_make(series, n, width, &all)) {
       skipped++;
       continue;
     }
@@ -151,6 +178,7 @@ int main(int argc, char **argv)
         if (which >= 0) p[which] += causes[i].probability;
       }
       score_add(&scores[level], &v, level, p, now() - start);
+      if (list) list_miss(n, level, &v, p);
     }
   }
   printf("%s, series %llu, %llu visits, %d of them skipped; %.1f ms to make a visit, %.1f ms to complete a machine\n",

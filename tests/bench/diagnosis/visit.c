@@ -10,6 +10,7 @@ static const double tau = 6.28318530717958647693;
 
 typedef struct dice {
   uint64_t state;
+  double width; /* factor on what is not known of a unit */
 } dice;
 
 static uint64_t roll(dice *d)
@@ -34,6 +35,11 @@ static double normal(dice *d, double sd)
 static double scatter(dice *d, double relative)
 {
   return exp(normal(d, relative));
+}
+
+static double spread(dice *d, double relative)
+{
+  return scatter(d, relative * d->width);
 }
 
 static int chance(dice *d, double probability)
@@ -149,45 +155,45 @@ static void describe(dice *d, int family, freeair_machine *m)
 /* Laws that nobody knows, the same for a whole make, and scatter from unit to unit. */
 static void perturb_make(dice *d, freeair_machine *m)
 {
-  m->heat_coefficient *= scatter(d, 0.35);
-  m->heat_exponent += normal(d, 0.02);
-  double lift = scatter(d, 0.5);
+  m->heat_coefficient *= spread(d, 0.35);
+  m->heat_exponent += normal(d, 0.02 * d->width);
+  double lift = spread(d, 0.5);
   m->lp_suction_lift_pa *= lift;
-  m->lp_discharge_lift_pa *= lift * scatter(d, 0.2);
-  m->hp_suction_lift_pa *= lift * scatter(d, 0.2);
-  m->hp_discharge_lift_pa *= lift * scatter(d, 0.2);
-  m->intercooler_m3 *= scatter(d, 0.35);
-  m->line_m3 *= scatter(d, 0.3);
-  m->plenum_m3 *= scatter(d, 0.3);
-  m->phase_rad += normal(d, 0.2);
-  m->suction_ua_w_k *= scatter(d, 0.35);
-  m->intercooler_ua_w_k *= scatter(d, 0.25);
-  m->receiver_gas_ua_w_k *= scatter(d, 0.35);
-  m->receiver_wall_ua_w_k *= scatter(d, 0.35);
-  m->receiver_wall_j_k *= scatter(d, 0.2);
-  m->fmep_pa *= scatter(d, 0.2);
-  m->rod_ratio *= scatter(d, 0.1);
+  m->lp_discharge_lift_pa *= lift * spread(d, 0.2);
+  m->hp_suction_lift_pa *= lift * spread(d, 0.2);
+  m->hp_discharge_lift_pa *= lift * spread(d, 0.2);
+  m->intercooler_m3 *= spread(d, 0.35);
+  m->line_m3 *= spread(d, 0.3);
+  m->plenum_m3 *= spread(d, 0.3);
+  m->phase_rad += normal(d, 0.2 * d->width);
+  m->suction_ua_w_k *= spread(d, 0.35);
+  m->intercooler_ua_w_k *= spread(d, 0.25);
+  m->receiver_gas_ua_w_k *= spread(d, 0.35);
+  m->receiver_wall_ua_w_k *= spread(d, 0.35);
+  m->receiver_wall_j_k *= spread(d, 0.2);
+  m->fmep_pa *= spread(d, 0.2);
+  m->rod_ratio *= spread(d, 0.1);
 }
 
 static void perturb_unit(dice *d, freeair_machine *m)
 {
-  m->lp_clearance *= scatter(d, 0.12);
-  m->hp_clearance *= scatter(d, 0.12);
-  m->lp_suction_area_m2 *= scatter(d, 0.1);
-  m->lp_discharge_area_m2 *= scatter(d, 0.1);
-  m->hp_suction_area_m2 *= scatter(d, 0.1);
-  m->hp_discharge_area_m2 *= scatter(d, 0.1);
-  m->filter_area_m2 *= scatter(d, 0.12);
-  m->lp_ring_area_m2 *= scatter(d, 0.4);
-  m->hp_ring_area_m2 *= scatter(d, 0.4);
-  m->intercooler_ua_w_k *= scatter(d, 0.1);
-  m->receiver_m3 *= 1.0 + normal(d, 0.01);
-  m->relief_set_pa *= 1.0 + normal(d, 0.03);
-  m->motor_rated_slip *= scatter(d, 0.15);
-  double speed = 1.0 + normal(d, 0.006);
+  m->lp_clearance *= spread(d, 0.12);
+  m->hp_clearance *= spread(d, 0.12);
+  m->lp_suction_area_m2 *= spread(d, 0.1);
+  m->lp_discharge_area_m2 *= spread(d, 0.1);
+  m->hp_suction_area_m2 *= spread(d, 0.1);
+  m->hp_discharge_area_m2 *= spread(d, 0.1);
+  m->filter_area_m2 *= spread(d, 0.12);
+  m->lp_ring_area_m2 *= spread(d, 0.4);
+  m->hp_ring_area_m2 *= spread(d, 0.4);
+  m->intercooler_ua_w_k *= spread(d, 0.1);
+  m->receiver_m3 *= 1.0 + normal(d, 0.01 * d->width);
+  m->relief_set_pa *= 1.0 + normal(d, 0.03 * d->width);
+  m->motor_rated_slip *= spread(d, 0.15);
+  double speed = 1.0 + normal(d, 0.006 * d->width);
   m->pulley_ratio *= speed;
   m->speed_rev_s *= speed;
-  m->gauge_error_pa += normal(d, 0.005) * (m->cut_out_pa - 1e5);
+  m->gauge_error_pa += normal(d, 0.005 * d->width) * (m->cut_out_pa - 1e5);
 }
 
 /* ---- faults ---- */
@@ -461,9 +467,9 @@ static int make_fault(dice *d, int which, truth *t)
   return 0;
 }
 
-int visit_make(uint64_t series, uint64_t n, visit *v)
+int visit_make(uint64_t series, uint64_t n, double width, visit *v)
 {
-  dice d = {series * 0x2545f4914f6cdd1du + n * 0x9e6c63d0876a9a47u};
+  dice d = {series * 0x2545f4914f6cdd1du + n * 0x9e6c63d0876a9a47u, width};
   for (int i = 0; i < 4; i++) roll(&d);
   memset(v, 0, sizeof *v);
   freeair_evidence_readings_init(&v->readings, sizeof v->readings);
@@ -475,18 +481,18 @@ int visit_make(uint64_t series, uint64_t n, visit *v)
   truth t = {.m = FREEAIR_MACHINE_INIT, .site = FREEAIR_MACHINE_SITE_INIT};
   if (freeair_machine_complete(&v->nameplate, &t.m) < 0) return 0;
   perturb_make(&d, &t.m);
-  t.delivery_bias = normal(&d, 0.015);
-  t.delivery_slope = normal(&d, 0.03);
-  t.interstage_bias = normal(&d, 0.04);
-  t.interstage_slope = normal(&d, 0.04);
-  t.lp_discharge_k = normal(&d, 6.0);
-  t.hp_discharge_k = normal(&d, 6.0);
+  t.delivery_bias = normal(&d, 0.015 * width);
+  t.delivery_slope = normal(&d, 0.03 * width);
+  t.interstage_bias = normal(&d, 0.04 * width);
+  t.interstage_slope = normal(&d, 0.04 * width);
+  t.lp_discharge_k = normal(&d, 6.0 * width);
+  t.hp_discharge_k = normal(&d, 6.0 * width);
   t.motor_efficiency = uniform(&d, 0.78, 0.88);
   t.draw_down_s = uniform(&d, 30.0, 120.0);
   freeair_cycle_result r = FREEAIR_CYCLE_RESULT_INIT;
   if (freeair_cycle_point(&t.m, &t.site, t.m.cut_out_pa, NAN, 1e-3, &r) < 0) return 0;
   double distortion = exp(t.delivery_bias + 0.5 * t.delivery_slope);
-  v->nameplate.rated_delivery_m3_s = r.delivery_m3_s * distortion * scatter(&d, 0.02);
+  v->nameplate.rated_delivery_m3_s = r.delivery_m3_s * distortion * spread(&d, 0.02);
   v->nameplate.rated_pa = t.m.cut_out_pa;
   v->nameplate.lp_clearance = v->nameplate.hp_clearance = NAN;
 

@@ -60,8 +60,9 @@ int visit_class_of(int32_t cause);
 /* How often each class is the fault, of all visits. */
 double visit_share(int which);
 
-/* Makes visit number n of a series. Returns 0 when that machine cannot be computed. */
-int visit_make(uint64_t series, uint64_t n, visit *v);
+/* Makes visit number n of a series; width is a factor on all that is not known
+ * of a unit. Returns 0 when that machine cannot be computed. */
+int visit_make(uint64_t series, uint64_t n, double width, visit *v);
 
 /* The same visit with no more than a level of evidence. */
 void visit_reduce(const visit *all, int level, visit *v);

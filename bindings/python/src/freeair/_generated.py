@@ -1296,7 +1296,7 @@ class InferenceScatter(_runtime.Structure):
     """What is not known of a sound unit: relative standard uncertainties of description and model.
 
     Fields:
-        rating: Rated delivery, when the machine has one. Range [0;1]. Default: 0.025.
+        rating: Rated delivery, when the machine has one. Range [0;1]. Default: 0.035.
         clearance: Clearances of each stage. Range [0;1]. Default: 0.15.
         valves: Valve areas of each stage. Range [0;1]. Default: 0.12.
         valve_lift: Pressure differences that open the valves. Range [0;1]. Default: 0.4.
@@ -1308,10 +1308,10 @@ class InferenceScatter(_runtime.Structure):
         phase_rad: Angle between the stages, for all that sets the flow there. [rad] Range [0;1].
             Default: 0.2.
         delivery: The model's delivery as a whole. Range [0;1]. Default: 0.02.
-        delivery_slope: Its fall from ambient to cut-out pressure. Range [0;1]. Default: 0.035.
+        delivery_slope: Its fall from ambient to cut-out pressure. Range [0;1]. Default: 0.04.
         interstage: The model's gauge interstage pressure. Range [0;1]. Default: 0.05.
-        temperature_k: The model's discharge temperatures, in kelvin; half of it all thermometers
-            share. [K] Range [0;100]. Default: 8.
+        temperature_k: Discharge temperatures; half of it is shared by all. [K] Range [0;100].
+            Default: 8.
         receiver: Volume of the receiver. Range [0;1]. Default: 0.012.
         receiver_ua: Heat transfer of the receiver. Range [0;1]. Default: 0.35.
         receiver_wall: Heat capacity of its wall. Range [0;1]. Default: 0.2.
@@ -9527,8 +9527,8 @@ def inference_rank(*, machine, site, subject, visit, scatter, expected, found, l
     freeair_rating_complete first.
 
     Causes, reasons, findings, verdict and groups are as in freeair_diagnosis_rank; findings of the
-    log and of several interstage readings are those of the delivery and of the first. effects has a
-    row for each cause, in the same order. Uses about 300 kB of the stack.
+    log and of several interstage readings are those of the delivery and of the first; effects come
+    in the order of the causes. Uses 250 kB of the stack.
 
     Arguments:
         machine: The machine, sound as described. What the description holds of leaks is no fault.
@@ -9563,7 +9563,8 @@ def inference_rank(*, machine, site, subject, visit, scatter, expected, found, l
     Raises:
         StructureVersionError: a structure or row has an unknown size, or a row is longer than its
             stride
-        DomainError: an input is out of range, an answer is no answer, or one observation has both
+        DomainError: an input is out of range, from_pa is not below cut-in, an answer is no answer,
+            or one observation has both
         NotFoundError: an observation is not a known code, or n_prior goes beyond the causes
         NoSolutionError: the priors leave no cause that this machine can have, or it delivers
             nothing
