@@ -33,6 +33,8 @@
 #include <freeair/dry_air_ideal.h>
 #include <freeair/dry_air_transport.h>
 #include <freeair/saturation.h>
+#include <freeair/enhancement.h>
+#include <freeair/moist_air.h>
 #include <freeair/impedance.h>
 #include <freeair/supply.h>
 #include <freeair/unbalance.h>

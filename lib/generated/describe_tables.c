@@ -7,6 +7,8 @@
 #include "internal/describe.h"
 
 static const freeair_structure structure_freeair_dry_air_properties;
+static const freeair_structure structure_freeair_enhancement_coefficients;
+static const freeair_structure structure_freeair_moist_air_properties;
 static const freeair_structure structure_freeair_capacitor_motor_windings;
 static const freeair_structure structure_freeair_capacitor_motor_performance;
 static const freeair_structure structure_freeair_blowdown_vessel;
@@ -64,6 +66,50 @@ static const freeair_dry_air_properties initial_freeair_dry_air_properties = FRE
 
 static const freeair_structure structure_freeair_dry_air_properties = {
     "freeair_dry_air_properties", fields_freeair_dry_air_properties, &initial_freeair_dry_air_properties, sizeof(freeair_dry_air_properties), 152u, 20u};
+
+static const freeair_parameter fields_freeair_enhancement_coefficients[] = {
+    {"struct_size", "Bytes of this structure, set by the initialiser.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Must be 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"b_aa_m3_mol", "Second, air and air.", "m3/mol", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 8u, sizeof(double), -1, -1},
+    {"b_aw_m3_mol", "Second, air and water.", "m3/mol", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 16u, sizeof(double), -1, -1},
+    {"b_ww_m3_mol", "Second, water and water.", "m3/mol", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 24u, sizeof(double), -1, -1},
+    {"c_aaa_m6_mol2", "Third, air alone.", "m6/mol2", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 32u, sizeof(double), -1, -1},
+    {"c_aaw_m6_mol2", "Third, two of air and one of water.", "m6/mol2", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 40u, sizeof(double), -1, -1},
+    {"c_aww_m6_mol2", "Third, one of air and two of water.", "m6/mol2", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 48u, sizeof(double), -1, -1},
+    {"c_www_m6_mol2", "Third, water alone.", "m6/mol2", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 56u, sizeof(double), -1, -1},
+};
+
+static const freeair_enhancement_coefficients initial_freeair_enhancement_coefficients = FREEAIR_ENHANCEMENT_COEFFICIENTS_INIT;
+
+static const freeair_structure structure_freeair_enhancement_coefficients = {
+    "freeair_enhancement_coefficients", fields_freeair_enhancement_coefficients, &initial_freeair_enhancement_coefficients, sizeof(freeair_enhancement_coefficients), 64u, 9u};
+
+static const freeair_parameter fields_freeair_moist_air_properties[] = {
+    {"struct_size", "Bytes of this structure, set by the initialiser.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Must be 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"p_pa", "Pressure, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 8u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 16u, sizeof(double), -1, -1},
+    {"humidity_ratio", "Mass of vapour by mass of dry air.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 24u, sizeof(double), -1, -1},
+    {"mole_fraction", "Moles of vapour in a mole of moist air.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 32u, sizeof(double), -1, -1},
+    {"rho_kg_m3", "Density.", "kg/m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 40u, sizeof(double), -1, -1},
+    {"compressibility_factor", "Z = p/(rho R T) with the gas constant of the mixture.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 48u, sizeof(double), -1, -1},
+    {"h_j_kg", "Enthalpy.", "J/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 56u, sizeof(double), -1, -1},
+    {"s_j_kg_k", "Entropy.", "J/(kg K)", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 64u, sizeof(double), -1, -1},
+    {"u_j_kg", "Internal energy.", "J/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 72u, sizeof(double), -1, -1},
+    {"cp_j_kg_k", "Heat capacity at constant pressure, no water condensing.", "J/(kg K)", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 80u, sizeof(double), -1, -1},
+    {"cv_j_kg_k", "Heat capacity at constant volume.", "J/(kg K)", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 88u, sizeof(double), -1, -1},
+    {"heat_capacity_ratio", "cp/cv.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 96u, sizeof(double), -1, -1},
+    {"isentropic_exponent", "Of p v^k along an isentrope here: rho w^2/p.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 104u, sizeof(double), -1, -1},
+    {"speed_of_sound_m_s", "Speed of sound w.", "m/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 112u, sizeof(double), -1, -1},
+    {"joule_thomson_k_pa", "Temperature change by pressure at constant enthalpy.", "K/Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 120u, sizeof(double), -1, -1},
+    {"h_dry_j_kg", "Enthalpy of the moist air that holds one kilogram of dry air.", "J/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 128u, sizeof(double), -1, -1},
+    {"v_dry_m3_kg", "Volume of the moist air that holds one kilogram of dry air.", "m3/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 136u, sizeof(double), -1, -1},
+};
+
+static const freeair_moist_air_properties initial_freeair_moist_air_properties = FREEAIR_MOIST_AIR_PROPERTIES_INIT;
+
+static const freeair_structure structure_freeair_moist_air_properties = {
+    "freeair_moist_air_properties", fields_freeair_moist_air_properties, &initial_freeair_moist_air_properties, sizeof(freeair_moist_air_properties), 144u, 19u};
 
 static const freeair_parameter fields_freeair_capacitor_motor_windings[] = {
     {"struct_size", "Size of the structure that the caller knows.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
@@ -2408,6 +2454,255 @@ static const freeair_parameter parameters_freeair_saturation_latent_heat[] = {
 };
 
 static const int32_t statuses_freeair_saturation_latent_heat[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_enhancement_factor(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_enhancement_factor(*(double *)(void *)a0, *(double *)(void *)a1, *(int32_t *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_enhancement_factor[] = {
+    {"p_pa", "Pressure, absolute.", "Pa", "[1;1e7]", "", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[173.15;573.15]", "", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"over", "What the vapour is in equilibrium with.", "1", "", "", "freeair_saturation_over", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"factor", "Enhancement factor.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_enhancement_factor[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_enhancement_fugacity(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_enhancement_fugacity(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_enhancement_fugacity[] = {
+    {"p_pa", "Pressure, absolute.", "Pa", "[1;1e7]", "", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[173.15;573.15]", "", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mole_fraction", "Mole fraction of vapour.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"fugacity_pa", "Fugacity of the vapour.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_enhancement_fugacity[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_enhancement_virials(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_enhancement_virials(*(double *)(void *)a0, (freeair_enhancement_coefficients *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_enhancement_virials[] = {
+    {"t_k", "Temperature.", "K", "[173.15;573.15]", "", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"coefficients", "The coefficients.", "", "", "", "", &structure_freeair_enhancement_coefficients, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_enhancement_coefficients), -1, -1},
+};
+
+static const int32_t statuses_freeair_enhancement_virials[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_moist_air_state(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_moist_air_state(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (freeair_moist_air_properties *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_moist_air_state[] = {
+    {"p_pa", "Pressure, absolute.", "Pa", "[1;1e7]", "", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[173.15;573.15]", "", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"humidity_ratio", "Mass of vapour by mass of dry air.", "1", "[0;10]", "", "", NULL, 0.0, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"properties", "All properties.", "", "", "", "", &structure_freeair_moist_air_properties, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_moist_air_properties), -1, -1},
+};
+
+static const int32_t statuses_freeair_moist_air_state[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_moist_air_state_from_density(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_moist_air_state_from_density(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (freeair_moist_air_properties *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_moist_air_state_from_density[] = {
+    {"rho_kg_m3", "Density.", "kg/m3", "(0;200]", "", "", NULL, 0.0, 200.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[173.15;573.15]", "", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"humidity_ratio", "Mass of vapour by mass of dry air.", "1", "[0;10]", "", "", NULL, 0.0, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"properties", "All properties.", "", "", "", "", &structure_freeair_moist_air_properties, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_moist_air_properties), -1, -1},
+};
+
+static const int32_t statuses_freeair_moist_air_state_from_density[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_moist_air_density(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_moist_air_density(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_moist_air_density[] = {
+    {"p_pa", "Pressure, absolute.", "Pa", "[1;1e7]", "", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[173.15;573.15]", "", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"relative_humidity", "Relative humidity over water.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"rho_kg_m3", "Density.", "kg/m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_moist_air_density[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_moist_air_density_cipm(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_moist_air_density_cipm(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_moist_air_density_cipm[] = {
+    {"p_pa", "Pressure, absolute.", "Pa", "[60000;110000]", "", "", NULL, 60000.0, 110000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[288.15;300.15]", "", "", NULL, 288.15, 300.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"relative_humidity", "Relative humidity.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"carbon_dioxide", "Mole fraction of carbon dioxide.", "1", "[0;0.01]", "0.0004", "", NULL, 0.0, 0.01, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"rho_kg_m3", "Density.", "kg/m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_moist_air_density_cipm[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_moist_air_enthalpy(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_moist_air_enthalpy(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_moist_air_enthalpy[] = {
+    {"p_pa", "Pressure, absolute.", "Pa", "[1;1e7]", "", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[173.15;573.15]", "", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"humidity_ratio", "Mass of vapour by mass of dry air.", "1", "[0;10]", "", "", NULL, 0.0, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"h_dry_j_kg", "Enthalpy by mass of dry air.", "J/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_moist_air_enthalpy[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_moist_air_volume(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_moist_air_volume(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_moist_air_volume[] = {
+    {"p_pa", "Pressure, absolute.", "Pa", "[1;1e7]", "", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[173.15;573.15]", "", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"humidity_ratio", "Mass of vapour by mass of dry air.", "1", "[0;10]", "", "", NULL, 0.0, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"v_dry_m3_kg", "Volume by mass of dry air.", "m3/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_moist_air_volume[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
 
 static void loop_freeair_impedance_from_phase(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
@@ -11258,6 +11553,15 @@ const freeair_function freeair__functions[] = {
     {"freeair_saturation_pressure_ice", "saturation", "Sublimation pressure of ice.", "ln(p/611.657 Pa) = (1/theta) sum a theta^b, theta = T/273.16 K, three terms.", "IAPWS R14-08(2011), Pressure along the Melting and Sublimation Curves of Ordinary Water Substance, equation 6", parameters_freeair_saturation_pressure_ice, statuses_freeair_saturation_pressure_ice, loop_freeair_saturation_pressure_ice, 2u, 3u, 0},
     {"freeair_saturation_pressure_supercooled", "saturation", "Saturation pressure over supercooled water.", "equation 10 of Murphy and Koop (2005), 123 K to 332 K; below 235 K water does not stay liquid for long.", "Murphy, Koop, Review of the vapour pressures of ice and supercooled water for atmospheric applications, Q. J. R. Meteorol. Soc. 131 (2005) 1539, equation 10", parameters_freeair_saturation_pressure_supercooled, statuses_freeair_saturation_pressure_supercooled, loop_freeair_saturation_pressure_supercooled, 2u, 3u, 0},
     {"freeair_saturation_latent_heat", "saturation", "Latent heat of water at saturation: of vaporisation, or of sublimation over ice.", "enthalpy of the vapour less that of the liquid by IAPWS-95, or less that of ice by IAPWS R10-06, both at the saturation pressure.", "IAPWS R6-95(2018), Thermodynamic Properties of Ordinary Water Substance for General and Scientific Use; IAPWS R10-06(2009), Equation of State 2006 for H2O Ice Ih", parameters_freeair_saturation_latent_heat, statuses_freeair_saturation_latent_heat, loop_freeair_saturation_latent_heat, 3u, 3u, 0},
+    {"freeair_enhancement_factor", "enhancement", "Enhancement factor: how much more vapour saturated air holds than pure water gives off.", "f = x p/e, where the fugacity of the vapour by its virial equation equals that of the liquid or ice: the fugacity at saturation, raised by the pressure on it (Poynting), lowered by the air dissolved (IAPWS G7-04). Newton's method, at most 50 steps, to rounding. Within 3e-4 of the equality of chemical potentials in the equation of state to 16 bar, 0.3 % at 50 bar, 0.9 % at 100 bar.", "IAPWS G9-15, Guideline on a Virial Equation for the Fugacity of H2O in Humid Air (2015)", parameters_freeair_enhancement_factor, statuses_freeair_enhancement_factor, loop_freeair_enhancement_factor, 4u, 5u, 0},
+    {"freeair_enhancement_fugacity", "enhancement", "Fugacity of the vapour in moist air.", "x p exp(beta p/(R T) + gamma/2 (p/(R T))^2), beta and gamma from the virial coefficients and x.", "IAPWS G9-15, equations 2 to 4", parameters_freeair_enhancement_fugacity, statuses_freeair_enhancement_fugacity, loop_freeair_enhancement_fugacity, 4u, 5u, 0},
+    {"freeair_enhancement_virials", "enhancement", "Virial coefficients of dry air, water vapour and their mixture.", "B_aa and C_aaa from Lemmon et al. (2000), B_ww and C_www from IAPWS-95, both at zero density; the cross coefficients by the equations of the guideline.", "IAPWS G9-15, equations 5 to 9, Table 7", parameters_freeair_enhancement_virials, statuses_freeair_enhancement_virials, loop_freeair_enhancement_virials, 2u, 4u, 0},
+    {"freeair_moist_air_state", "moist_air", "All properties of moist air at a pressure, a temperature and a humidity ratio.", "Helmholtz energy of dry air (Lemmon et al. 2000) and of water vapour (IAPWS-95), each at its own partial density, and cross virial coefficients to the third; density by Newton's method, to rounding.", "IAPWS G8-10 (2010), Guideline on an Equation of State for Humid Air in Contact with Seawater and Ice", parameters_freeair_moist_air_state, statuses_freeair_moist_air_state, loop_freeair_moist_air_state, 4u, 6u, 0},
+    {"freeair_moist_air_state_from_density", "moist_air", "All properties of moist air at a density, a temperature and a humidity ratio.", "as freeair_moist_air_state(), without a search and without a look at saturation.", "IAPWS G8-10 (2010), Guideline on an Equation of State for Humid Air in Contact with Seawater and Ice", parameters_freeair_moist_air_state_from_density, statuses_freeair_moist_air_state_from_density, loop_freeair_moist_air_state_from_density, 4u, 6u, 0},
+    {"freeair_moist_air_density", "moist_air", "Density of moist air from its relative humidity.", "freeair_moist_air_state() at the mole fraction rh f e/p, e the saturation pressure over liquid water (supercooled in frost), f the enhancement factor.", "IAPWS G8-10 (2010); IAPWS G9-15, Guideline on a Virial Equation for the Fugacity of H2O in Humid Air", parameters_freeair_moist_air_density, statuses_freeair_moist_air_density, loop_freeair_moist_air_density, 4u, 5u, 0},
+    {"freeair_moist_air_density_cipm", "moist_air", "Density of moist air near atmospheric pressure, as legal metrology has it.", "CIPM-2007: rho = p Ma/(Z R T) (1 - xv (1 - Mv/Ma)); relative standard uncertainty 22e-6. Not for line pressure.", "Picard, Davis, Glaeser, Fujii, Revised formula for the density of moist air (CIPM-2007), Metrologia 45 (2008) 149", parameters_freeair_moist_air_density_cipm, statuses_freeair_moist_air_density_cipm, loop_freeair_moist_air_density_cipm, 5u, 3u, 0},
+    {"freeair_moist_air_enthalpy", "moist_air", "Enthalpy of moist air, for each kilogram of dry air in it.", "as freeair_moist_air_state(). Zero for dry air at 0 degC and 101325 Pa, and for liquid water at its triple point.", "IAPWS G8-10 (2010), Guideline on an Equation of State for Humid Air in Contact with Seawater and Ice", parameters_freeair_moist_air_enthalpy, statuses_freeair_moist_air_enthalpy, loop_freeair_moist_air_enthalpy, 4u, 5u, 0},
+    {"freeair_moist_air_volume", "moist_air", "Volume of moist air, for each kilogram of dry air in it.", "as freeair_moist_air_state(): (1 + humidity ratio)/density.", "IAPWS G8-10 (2010), Guideline on an Equation of State for Humid Air in Contact with Seawater and Ice", parameters_freeair_moist_air_volume, statuses_freeair_moist_air_volume, loop_freeair_moist_air_volume, 4u, 5u, 0},
     {"freeair_impedance_from_phase", "impedance", "Impedance from voltage, current and the phase angle between them.", "z = V / I, r = z cos(phase), x = z sin(phase). Positive x is inductive: the current lags.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, H.2.1", parameters_freeair_impedance_from_phase, statuses_freeair_impedance_from_phase, loop_freeair_impedance_from_phase, 6u, 3u, FREEAIR_CAUTION_LIVE},
     {"freeair_impedance_from_power", "impedance", "Impedance from voltage, current and power.", "z = V / I, r = P / I^2, x = sqrt(z^2 - r^2), power factor = P / (V I). The meters do not tell an inductive from a capacitive reactance: x is not negative.", "definition", parameters_freeair_impedance_from_power, statuses_freeair_impedance_from_power, loop_freeair_impedance_from_power, 7u, 4u, FREEAIR_CAUTION_LIVE},
     {"freeair_supply_uncertainty_from_meter", "supply", "Standard uncertainty of a voltage reading from the meter's data sheet.", "u = (accuracy reading + counts resolution) / sqrt(3), limits of error as a rectangular distribution.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, 4.3.7", parameters_freeair_supply_uncertainty_from_meter, statuses_freeair_supply_uncertainty_from_meter, loop_freeair_supply_uncertainty_from_meter, 5u, 3u, 0},
@@ -11533,6 +11837,8 @@ const size_t freeair__n_functions = sizeof freeair__functions / sizeof freeair__
 
 const freeair_structure *const freeair__structures[] = {
     &structure_freeair_dry_air_properties,
+    &structure_freeair_enhancement_coefficients,
+    &structure_freeair_moist_air_properties,
     &structure_freeair_capacitor_motor_windings,
     &structure_freeair_capacitor_motor_performance,
     &structure_freeair_blowdown_vessel,
@@ -11564,7 +11870,7 @@ const freeair_structure *const freeair__structures[] = {
     &structure_freeair_inference_effect,
 };
 
-const size_t freeair__n_structures = 30;
+const size_t freeair__n_structures = 32;
 
 const freeair__constant freeair__constants[] = {
     {"FREEAIR_OK", "freeair_status", "Computed.", FREEAIR_OK},
@@ -11618,6 +11924,8 @@ const freeair__constant freeair__constants[] = {
     {"FREEAIR_COVERAGE_STUDENT", "freeair_coverage_distribution", "Student's t scaled by u, with degrees of freedom: the mean of few readings.", FREEAIR_COVERAGE_STUDENT},
     {"FREEAIR_SATURATION_OVER_WATER", "freeair_saturation_over", "Liquid water, supercooled below 0.01 degC: the dew point.", FREEAIR_SATURATION_OVER_WATER},
     {"FREEAIR_SATURATION_OVER_ICE", "freeair_saturation_over", "Ice below 0.01 degC, liquid water above: the frost point.", FREEAIR_SATURATION_OVER_ICE},
+    {"FREEAIR_ENHANCEMENT_NONE", "freeair_enhancement_model", "As if the vapour were alone: the textbooks.", FREEAIR_ENHANCEMENT_NONE},
+    {"FREEAIR_ENHANCEMENT_VIRIAL", "freeair_enhancement_model", "With the factor: what really happens.", FREEAIR_ENHANCEMENT_VIRIAL},
     {"FREEAIR_NAMEPLATE_CODE_A", "freeair_nameplate_code", "Below 3.15 kVA per hp.", FREEAIR_NAMEPLATE_CODE_A},
     {"FREEAIR_NAMEPLATE_CODE_B", "freeair_nameplate_code", "From 3.15 kVA per hp.", FREEAIR_NAMEPLATE_CODE_B},
     {"FREEAIR_NAMEPLATE_CODE_C", "freeair_nameplate_code", "From 3.55 kVA per hp.", FREEAIR_NAMEPLATE_CODE_C},
@@ -11904,6 +12212,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {31, 28, 30, 27, 32, 29, 125, 126, 128, 124, 123, 120, 129, 127, 130, 121, 122, 225, 223, 224, 222, 221, 220, 101, 94, 99, 102, 95, 97, 105, 107, 108, 106, 104, 100, 103, 96, 98, 156, 154, 157, 153, 155, 152, 169, 170, 164, 171, 166, 165, 168, 167, 162, 161, 163, 151, 145, 150, 146, 147, 149, 148, 201, 199, 200, 197, 198, 195, 202, 196, 19, 23, 22, 24, 26, 18, 20, 25, 21, 267, 270, 271, 266, 272, 269, 268, 278, 277, 249, 253, 252, 248, 255, 254, 256, 246, 247, 250, 251, 260, 261, 258, 257, 259, 314, 315, 311, 312, 313, 316, 309, 310, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 294, 296, 298, 297, 288, 286, 287, 209, 203, 208, 210, 205, 204, 207, 206, 275, 276, 134, 132, 131, 136, 137, 139, 138, 133, 135, 59, 60, 264, 265, 262, 263, 317, 239, 245, 240, 237, 242, 241, 243, 238, 244, 236, 306, 304, 308, 305, 301, 299, 302, 300, 303, 307, 273, 274, 324, 323, 325, 326, 327, 86, 84, 83, 75, 81, 78, 85, 76, 79, 77, 74, 82, 80, 191, 189, 187, 186, 183, 184, 188, 192, 190, 185, 88, 89, 87, 91, 92, 93, 90, 140, 143, 144, 141, 142, 295, 173, 175, 172, 174, 177, 178, 176, 182, 180, 179, 181, 282, 281, 279, 280, 292, 290, 291, 293, 111, 112, 116, 115, 114, 118, 109, 110, 113, 117, 119, 284, 285, 289, 283, 213, 217, 218, 216, 214, 215, 211, 212, 219, 7, 9, 8, 11, 10, 13, 12, 14, 15, 194, 193, 158, 159, 160, 58, 52, 56, 57, 54, 53, 55, 64, 62, 67, 61, 66, 65, 63, 69, 71, 70, 73, 72, 68, 319, 320, 318, 322, 321, 5, 3, 4, 2, 6, 0, 1, 17, 16, 233, 234, 235, 230, 231, 226, 229, 227, 228, 232};
+const uint16_t freeair__functions_by_name[] = {31, 28, 30, 27, 32, 29, 134, 135, 137, 133, 132, 129, 138, 136, 139, 130, 131, 234, 232, 233, 231, 230, 229, 110, 103, 108, 111, 104, 106, 114, 116, 117, 115, 113, 109, 112, 105, 107, 165, 163, 166, 162, 164, 161, 178, 179, 173, 180, 175, 174, 177, 176, 171, 170, 172, 160, 154, 159, 155, 156, 158, 157, 210, 208, 209, 206, 207, 204, 211, 205, 19, 23, 22, 24, 26, 18, 20, 25, 21, 276, 279, 280, 275, 281, 278, 277, 287, 286, 258, 262, 261, 257, 264, 263, 265, 255, 256, 259, 260, 269, 270, 267, 266, 268, 323, 324, 320, 321, 322, 325, 318, 319, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 303, 59, 60, 61, 305, 307, 306, 297, 295, 296, 218, 212, 217, 219, 214, 213, 216, 215, 284, 285, 143, 141, 140, 145, 146, 148, 147, 142, 144, 68, 69, 273, 274, 271, 272, 326, 248, 254, 249, 246, 251, 250, 252, 247, 253, 245, 315, 313, 317, 314, 310, 308, 311, 309, 312, 316, 282, 283, 64, 65, 66, 62, 63, 67, 333, 332, 334, 335, 336, 95, 93, 92, 84, 90, 87, 94, 85, 88, 86, 83, 91, 89, 200, 198, 196, 195, 192, 193, 197, 201, 199, 194, 97, 98, 96, 100, 101, 102, 99, 149, 152, 153, 150, 151, 304, 182, 184, 181, 183, 186, 187, 185, 191, 189, 188, 190, 291, 290, 288, 289, 301, 299, 300, 302, 120, 121, 125, 124, 123, 127, 118, 119, 122, 126, 128, 293, 294, 298, 292, 222, 226, 227, 225, 223, 224, 220, 221, 228, 7, 9, 8, 11, 10, 13, 12, 14, 15, 203, 202, 167, 168, 169, 58, 52, 56, 57, 54, 53, 55, 73, 71, 76, 70, 75, 74, 72, 78, 80, 79, 82, 81, 77, 328, 329, 327, 331, 330, 5, 3, 4, 2, 6, 0, 1, 17, 16, 242, 243, 244, 239, 240, 235, 238, 236, 237, 241};
 
-const uint16_t freeair__constants_by_name[] = {76, 77, 74, 75, 78, 79, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 95, 93, 94, 47, 44, 45, 48, 46, 318, 310, 311, 309, 315, 307, 308, 306, 319, 316, 313, 312, 314, 317, 164, 163, 160, 161, 162, 158, 159, 166, 165, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 206, 297, 247, 298, 294, 210, 212, 213, 192, 211, 232, 221, 262, 200, 217, 207, 241, 218, 174, 246, 189, 201, 291, 272, 227, 190, 225, 268, 214, 296, 224, 231, 293, 260, 228, 182, 245, 183, 290, 198, 223, 269, 242, 175, 220, 205, 278, 181, 204, 180, 244, 216, 263, 177, 234, 186, 279, 276, 233, 257, 185, 202, 167, 170, 168, 169, 226, 256, 288, 289, 275, 219, 249, 248, 267, 250, 251, 194, 277, 179, 203, 178, 243, 265, 264, 197, 284, 280, 238, 173, 171, 199, 208, 209, 176, 184, 285, 215, 281, 254, 271, 270, 191, 292, 235, 187, 229, 286, 195, 253, 237, 240, 261, 287, 196, 239, 255, 282, 283, 230, 259, 258, 274, 273, 222, 188, 252, 266, 295, 236, 193, 172, 96, 109, 110, 102, 103, 104, 105, 106, 107, 108, 99, 100, 101, 97, 98, 132, 128, 130, 129, 119, 137, 118, 121, 123, 117, 114, 125, 124, 134, 116, 120, 122, 115, 113, 136, 133, 131, 126, 135, 127, 80, 81, 301, 304, 303, 302, 300, 305, 299, 112, 111, 332, 331, 51, 52, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 86, 89, 85, 82, 84, 87, 88, 83, 0, 327, 329, 328, 326, 330, 139, 140, 138, 157, 156, 155, 152, 154, 151, 153, 150, 149, 148, 147, 143, 144, 146, 141, 142, 145, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 92, 91, 90, 50, 49, 320, 321, 323, 325, 324, 322, 41, 43, 42, 1, 3, 5, 2, 4};
+const uint16_t freeair__constants_by_name[] = {78, 79, 76, 77, 80, 81, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 97, 95, 96, 47, 44, 45, 48, 46, 320, 312, 313, 311, 317, 309, 310, 308, 321, 318, 315, 314, 316, 319, 166, 165, 162, 163, 164, 160, 161, 168, 167, 51, 52, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 208, 299, 249, 300, 296, 212, 214, 215, 194, 213, 234, 223, 264, 202, 219, 209, 243, 220, 176, 248, 191, 203, 293, 274, 229, 192, 227, 270, 216, 298, 226, 233, 295, 262, 230, 184, 247, 185, 292, 200, 225, 271, 244, 177, 222, 207, 280, 183, 206, 182, 246, 218, 265, 179, 236, 188, 281, 278, 235, 259, 187, 204, 169, 172, 170, 171, 228, 258, 290, 291, 277, 221, 251, 250, 269, 252, 253, 196, 279, 181, 205, 180, 245, 267, 266, 199, 286, 282, 240, 175, 173, 201, 210, 211, 178, 186, 287, 217, 283, 256, 273, 272, 193, 294, 237, 189, 231, 288, 197, 255, 239, 242, 263, 289, 198, 241, 257, 284, 285, 232, 261, 260, 276, 275, 224, 190, 254, 268, 297, 238, 195, 174, 98, 111, 112, 104, 105, 106, 107, 108, 109, 110, 101, 102, 103, 99, 100, 134, 130, 132, 131, 121, 139, 120, 123, 125, 119, 116, 127, 126, 136, 118, 122, 124, 117, 115, 138, 135, 133, 128, 137, 129, 82, 83, 303, 306, 305, 304, 302, 307, 301, 114, 113, 334, 333, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 74, 75, 88, 91, 87, 84, 86, 89, 90, 85, 0, 329, 331, 330, 328, 332, 141, 142, 140, 159, 158, 157, 154, 156, 153, 155, 152, 151, 150, 149, 145, 146, 148, 143, 144, 147, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 94, 93, 92, 50, 49, 322, 323, 325, 327, 326, 324, 41, 43, 42, 1, 3, 5, 2, 4};

@@ -26,6 +26,16 @@ void freeair__dry_air_density_slopes(const freeair__dry_air_isotherm *isotherm, 
   freeair__helmholtz_density(terms, FREEAIR__DRY_AIR_TERMS, isotherm->amplitude, delta, d, dd);
 }
 
+void freeair__dry_air_virials(double t_k, double *b_m3_mol, double *c_m6_mol2)
+{
+  const double molar_volume = 1.0 / FREEAIR__DRY_AIR_REDUCING_RHO;
+  freeair__dry_air_isotherm isotherm;
+  freeair__dry_air_isotherm_at(t_k, &isotherm);
+  freeair__helmholtz_virials(terms, FREEAIR__DRY_AIR_TERMS, isotherm.amplitude, b_m3_mol, c_m6_mol2);
+  *b_m3_mol *= molar_volume;
+  *c_m6_mol2 *= molar_volume * molar_volume;
+}
+
 /* The two constants of integration are those of IAPWS G8-10: enthalpy and
  * entropy are zero at 273.15 K and 101325 Pa. */
 void freeair__dry_air_ideal(double tau, freeair__helmholtz *ideal)

@@ -42,6 +42,9 @@ void freeair__dry_air_density_slopes(const freeair__dry_air_isotherm *isotherm, 
 void freeair__dry_air_point_at(const freeair__dry_air_isotherm *isotherm, double rho_kg_m3,
                                freeair__dry_air_point *point);
 
+/* Second and third virial coefficient, per mole. */
+void freeair__dry_air_virials(double t_k, double *b_m3_mol, double *c_m6_mol2);
+
 /* Ideal-gas part less the logarithm of delta. */
 void freeair__dry_air_ideal(double tau, freeair__helmholtz *ideal);
 

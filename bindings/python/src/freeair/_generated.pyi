@@ -57,6 +57,8 @@ COVERAGE_ARCSINE: int
 COVERAGE_STUDENT: int
 SATURATION_OVER_WATER: int
 SATURATION_OVER_ICE: int
+ENHANCEMENT_NONE: int
+ENHANCEMENT_VIRIAL: int
 NAMEPLATE_CODE_A: int
 NAMEPLATE_CODE_B: int
 NAMEPLATE_CODE_C: int
@@ -360,6 +362,36 @@ class DryAirProperties(Structure):
     conductivity_w_m_k: float
     prandtl_number: float
     def __init__(self, *, p_pa: float | None = ..., t_k: float | None = ..., rho_kg_m3: float | None = ..., compressibility_factor: float | None = ..., h_j_kg: float | None = ..., s_j_kg_k: float | None = ..., u_j_kg: float | None = ..., cp_j_kg_k: float | None = ..., cv_j_kg_k: float | None = ..., heat_capacity_ratio: float | None = ..., isentropic_exponent: float | None = ..., speed_of_sound_m_s: float | None = ..., joule_thomson_k_pa: float | None = ..., expansion_1_k: float | None = ..., compressibility_1_pa: float | None = ..., viscosity_pas: float | None = ..., conductivity_w_m_k: float | None = ..., prandtl_number: float | None = ...) -> None: ...
+
+class EnhancementCoefficients(Structure):
+    b_aa_m3_mol: float
+    b_aw_m3_mol: float
+    b_ww_m3_mol: float
+    c_aaa_m6_mol2: float
+    c_aaw_m6_mol2: float
+    c_aww_m6_mol2: float
+    c_www_m6_mol2: float
+    def __init__(self, *, b_aa_m3_mol: float | None = ..., b_aw_m3_mol: float | None = ..., b_ww_m3_mol: float | None = ..., c_aaa_m6_mol2: float | None = ..., c_aaw_m6_mol2: float | None = ..., c_aww_m6_mol2: float | None = ..., c_www_m6_mol2: float | None = ...) -> None: ...
+
+class MoistAirProperties(Structure):
+    p_pa: float
+    t_k: float
+    humidity_ratio: float
+    mole_fraction: float
+    rho_kg_m3: float
+    compressibility_factor: float
+    h_j_kg: float
+    s_j_kg_k: float
+    u_j_kg: float
+    cp_j_kg_k: float
+    cv_j_kg_k: float
+    heat_capacity_ratio: float
+    isentropic_exponent: float
+    speed_of_sound_m_s: float
+    joule_thomson_k_pa: float
+    h_dry_j_kg: float
+    v_dry_m3_kg: float
+    def __init__(self, *, p_pa: float | None = ..., t_k: float | None = ..., humidity_ratio: float | None = ..., mole_fraction: float | None = ..., rho_kg_m3: float | None = ..., compressibility_factor: float | None = ..., h_j_kg: float | None = ..., s_j_kg_k: float | None = ..., u_j_kg: float | None = ..., cp_j_kg_k: float | None = ..., cv_j_kg_k: float | None = ..., heat_capacity_ratio: float | None = ..., isentropic_exponent: float | None = ..., speed_of_sound_m_s: float | None = ..., joule_thomson_k_pa: float | None = ..., h_dry_j_kg: float | None = ..., v_dry_m3_kg: float | None = ...) -> None: ...
 
 class CapacitorMotorWindings(Structure):
     main_r_ohm: float
@@ -1271,6 +1303,51 @@ def saturation_pressure_supercooled(*, t_k: _Array) -> Any: ...
 def saturation_latent_heat(*, t_k: float, over: int) -> float: ...
 @overload
 def saturation_latent_heat(*, t_k: _Array, over: _Array) -> Any: ...
+
+@overload
+def enhancement_factor(*, p_pa: float, t_k: float, over: int) -> float: ...
+@overload
+def enhancement_factor(*, p_pa: _Array, t_k: _Array, over: _Array) -> Any: ...
+
+@overload
+def enhancement_fugacity(*, p_pa: float, t_k: float, mole_fraction: float) -> float: ...
+@overload
+def enhancement_fugacity(*, p_pa: _Array, t_k: _Array, mole_fraction: _Array) -> Any: ...
+
+@overload
+def enhancement_virials(*, t_k: float) -> EnhancementCoefficients: ...
+@overload
+def enhancement_virials(*, t_k: _Array) -> Any: ...
+
+@overload
+def moist_air_state(*, p_pa: float, t_k: float, humidity_ratio: float) -> MoistAirProperties: ...
+@overload
+def moist_air_state(*, p_pa: _Array, t_k: _Array, humidity_ratio: _Array) -> Any: ...
+
+@overload
+def moist_air_state_from_density(*, rho_kg_m3: float, t_k: float, humidity_ratio: float) -> MoistAirProperties: ...
+@overload
+def moist_air_state_from_density(*, rho_kg_m3: _Array, t_k: _Array, humidity_ratio: _Array) -> Any: ...
+
+@overload
+def moist_air_density(*, p_pa: float, t_k: float, relative_humidity: float) -> float: ...
+@overload
+def moist_air_density(*, p_pa: _Array, t_k: _Array, relative_humidity: _Array) -> Any: ...
+
+@overload
+def moist_air_density_cipm(*, p_pa: float, t_k: float, relative_humidity: float, carbon_dioxide: float | None = ...) -> float: ...
+@overload
+def moist_air_density_cipm(*, p_pa: _Array, t_k: _Array, relative_humidity: _Array, carbon_dioxide: _Array | None = ...) -> Any: ...
+
+@overload
+def moist_air_enthalpy(*, p_pa: float, t_k: float, humidity_ratio: float) -> float: ...
+@overload
+def moist_air_enthalpy(*, p_pa: _Array, t_k: _Array, humidity_ratio: _Array) -> Any: ...
+
+@overload
+def moist_air_volume(*, p_pa: float, t_k: float, humidity_ratio: float) -> float: ...
+@overload
+def moist_air_volume(*, p_pa: _Array, t_k: _Array, humidity_ratio: _Array) -> Any: ...
 
 class ImpedanceFromPhaseResult(NamedTuple):
     r_ohm: float
