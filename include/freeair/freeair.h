@@ -49,6 +49,11 @@
 #include <freeair/conductance.h>
 #include <freeair/coefficient.h>
 #include <freeair/safety.h>
+#include <freeair/pipe.h>
+#include <freeair/fitting.h>
+#include <freeair/isothermal.h>
+#include <freeair/fanno.h>
+#include <freeair/ring_main.h>
 #include <freeair/compression.h>
 #include <freeair/performance.h>
 #include <freeair/multistage.h>

@@ -11,6 +11,7 @@ static const freeair_structure structure_freeair_enhancement_coefficients;
 static const freeair_structure structure_freeair_moist_air_properties;
 static const freeair_structure structure_freeair_capacitor_motor_windings;
 static const freeair_structure structure_freeair_capacitor_motor_performance;
+static const freeair_structure structure_freeair_isothermal_pipe;
 static const freeair_structure structure_freeair_blowdown_vessel;
 static const freeair_structure structure_freeair_delivery_stage;
 static const freeair_structure structure_freeair_delivery_result;
@@ -146,6 +147,23 @@ static const freeair_capacitor_motor_performance initial_freeair_capacitor_motor
 
 static const freeair_structure structure_freeair_capacitor_motor_performance = {
     "freeair_capacitor_motor_performance", fields_freeair_capacitor_motor_performance, &initial_freeair_capacitor_motor_performance, sizeof(freeair_capacitor_motor_performance), 72u, 10u};
+
+static const freeair_parameter fields_freeair_isothermal_pipe[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"length_m", "Length.", "m", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 8u, sizeof(double), -1, -1},
+    {"diameter_m", "Inner diameter; not used where it is the result.", "m", "[1e-6;10]", "none", "", NULL, 1e-06, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 16u, sizeof(double), -1, -1},
+    {"roughness_m", "Roughness of the inside.", "m", "[0;0.1]", "45e-6, commercial steel", "", NULL, 0.0, 0.1, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 24u, sizeof(double), -1, -1},
+    {"loss_coefficient", "Sum of the loss coefficients of fittings.", "1", "[0;1e6]", "0", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 32u, sizeof(double), -1, -1},
+    {"t_k", "Temperature of the gas.", "K", "[50;2000]", "293.15", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 40u, sizeof(double), -1, -1},
+    {"viscosity_pas", "Dynamic viscosity.", "Pa s", "[1e-8;1]", "air at t_k, US Standard Atmosphere 1976", "", NULL, 1e-08, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 48u, sizeof(double), -1, -1},
+    {"r_j_kg_k", "Specific gas constant.", "J/(kg K)", "[10;10000]", "287.05287, dry air", "", NULL, 10.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 56u, sizeof(double), -1, -1},
+};
+
+static const freeair_isothermal_pipe initial_freeair_isothermal_pipe = FREEAIR_ISOTHERMAL_PIPE_INIT;
+
+static const freeair_structure structure_freeair_isothermal_pipe = {
+    "freeair_isothermal_pipe", fields_freeair_isothermal_pipe, &initial_freeair_isothermal_pipe, sizeof(freeair_isothermal_pipe), 64u, 9u};
 
 static const freeair_parameter fields_freeair_blowdown_vessel[] = {
     {"struct_size", "Bytes of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
@@ -5787,6 +5805,987 @@ static const freeair_parameter parameters_freeair_safety_stored_energy_hazard[] 
 };
 
 static const int32_t statuses_freeair_safety_stored_energy_hazard[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_pipe_reynolds(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pipe_reynolds(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pipe_reynolds[] = {
+    {"mass_kg_s", "Mass flow.", "kg/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"diameter_m", "Inner diameter.", "m", "[1e-6;10]", "", "", NULL, 1e-06, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"viscosity_pas", "Dynamic viscosity.", "Pa s", "[1e-8;1e3]", "", "", NULL, 1e-08, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"reynolds", "Reynolds number.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pipe_reynolds[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_pipe_velocity(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pipe_velocity(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pipe_velocity[] = {
+    {"mass_kg_s", "Mass flow.", "kg/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"diameter_m", "Inner diameter.", "m", "[1e-6;10]", "", "", NULL, 1e-06, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_pa", "Pressure, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_j_kg_k", "Specific gas constant; 287.05 for dry air.", "J/(kg K)", "[10;10000]", "", "", NULL, 10.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"velocity_m_s", "Velocity.", "m/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pipe_velocity[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_pipe_diameter_from_velocity(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pipe_diameter_from_velocity(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pipe_diameter_from_velocity[] = {
+    {"mass_kg_s", "Mass flow.", "kg/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"velocity_m_s", "Velocity.", "m/s", "[0.001;1000]", "", "", NULL, 0.001, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_pa", "Pressure, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_j_kg_k", "Specific gas constant; 287.05 for dry air.", "J/(kg K)", "[10;10000]", "", "", NULL, 10.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"diameter_m", "Inner diameter.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pipe_diameter_from_velocity[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_pipe_friction_factor(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pipe_friction_factor(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pipe_friction_factor[] = {
+    {"reynolds", "Reynolds number.", "1", "[1e-6;1e12]", "", "", NULL, 1e-06, 1000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"roughness", "Roughness over inner diameter, e.", "1", "[0;0.1]", "", "", NULL, 0.0, 0.1, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"factor", "Friction factor.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pipe_friction_factor[] = {FREEAIR_OK, FREEAIR_WARN_TRANSITION, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_pipe_pressure_drop(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pipe_pressure_drop(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, *(double *)(void *)a7, (double *)(void *)a8);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pipe_pressure_drop[] = {
+    {"mass_kg_s", "Mass flow.", "kg/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"diameter_m", "Inner diameter.", "m", "[1e-6;10]", "", "", NULL, 1e-06, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"length_m", "Length.", "m", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"factor", "Friction factor.", "1", "[0;100]", "", "", NULL, 0.0, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"loss_coefficient", "K, sum of the loss coefficients of the fittings.", "1", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_pa", "Pressure, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_j_kg_k", "Specific gas constant; 287.05 for dry air.", "J/(kg K)", "[10;10000]", "", "", NULL, 10.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"drop_pa", "Pressure drop.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pipe_pressure_drop[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_pipe_drop_harris(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pipe_drop_harris(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pipe_drop_harris[] = {
+    {"q_m3_s", "Flow of free air.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"diameter_m", "Inner diameter.", "m", "[0.001;1]", "", "", NULL, 0.001, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"length_m", "Length.", "m", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_pa", "Line pressure, absolute.", "Pa", "[1e4;1e8]", "", "", NULL, 10000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"drop_pa", "Pressure drop.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pipe_drop_harris[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_pipe_roughness(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pipe_roughness(*(int32_t *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pipe_roughness[] = {
+    {"material", "Material.", "1", "", "", "freeair_pipe_material", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"roughness_m", "Equivalent sand roughness.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pipe_roughness[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_pipe_size(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pipe_size(*(int32_t *)(void *)a0, *(int32_t *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pipe_size[] = {
+    {"series", "Series.", "1", "", "", "freeair_pipe_series", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"dn", "Nominal size DN.", "1", "[6;200]", "", "", NULL, 6.0, 200.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"outer_m", "Outer diameter.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"wall_m", "Wall thickness.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"inner_m", "Inner diameter.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pipe_size[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_pipe_size_from_diameter(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_pipe_size_from_diameter(*(int32_t *)(void *)a0, *(double *)(void *)a1, (int32_t *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_pipe_size_from_diameter[] = {
+    {"series", "Series.", "1", "", "", "freeair_pipe_series", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"diameter_m", "Inner diameter that is needed.", "m", "[0;10]", "", "", NULL, 0.0, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"dn", "Nominal size DN.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+    {"inner_m", "Its inner diameter.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_pipe_size_from_diameter[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_fitting_loss_coefficient(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fitting_loss_coefficient(*(int32_t *)(void *)a0, *(int32_t *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fitting_loss_coefficient[] = {
+    {"fitting", "Fitting.", "1", "", "", "freeair_fitting_kind", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"joint", "How it is joined.", "1", "", "", "freeair_fitting_joint", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"loss_coefficient", "K.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fitting_loss_coefficient[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_fitting_length_ratio(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fitting_length_ratio(*(int32_t *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fitting_length_ratio[] = {
+    {"fitting", "Fitting.", "1", "", "", "freeair_fitting_kind", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"ratio", "Equivalent length over inner diameter.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fitting_length_ratio[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_fitting_equivalent_length(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fitting_equivalent_length(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fitting_equivalent_length[] = {
+    {"loss_coefficient", "K.", "1", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"factor", "Friction factor of the pipe.", "1", "[1e-4;100]", "", "", NULL, 0.0001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"diameter_m", "Inner diameter.", "m", "[1e-6;10]", "", "", NULL, 1e-06, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"length_m", "Equivalent length.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fitting_equivalent_length[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_fitting_coefficient_from_length(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fitting_coefficient_from_length(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fitting_coefficient_from_length[] = {
+    {"length_m", "Equivalent length.", "m", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"factor", "Friction factor of the pipe.", "1", "[0;100]", "", "", NULL, 0.0, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"diameter_m", "Inner diameter.", "m", "[1e-6;10]", "", "", NULL, 1e-06, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"loss_coefficient", "K.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fitting_coefficient_from_length[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_fitting_expansion(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fitting_expansion(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fitting_expansion[] = {
+    {"narrow_m", "Inner diameter before.", "m", "[1e-6;10]", "", "", NULL, 1e-06, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"wide_m", "Inner diameter behind, not below narrow_m.", "m", "[1e-6;10]", "", "", NULL, 1e-06, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"loss_coefficient", "K.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fitting_expansion[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_fitting_contraction(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fitting_contraction(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fitting_contraction[] = {
+    {"wide_m", "Inner diameter before.", "m", "[1e-6;10]", "", "", NULL, 1e-06, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"narrow_m", "Inner diameter behind, not above wide_m.", "m", "[1e-6;10]", "", "", NULL, 1e-06, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"loss_coefficient", "K.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fitting_contraction[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_isothermal_mass_flow(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_isothermal_mass_flow(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_isothermal_mass_flow[] = {
+    {"p1_pa", "Pressure at the inlet, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure at the outlet, absolute, not above p1_pa.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"diameter_m", "Inner diameter.", "m", "[1e-6;10]", "", "", NULL, 1e-06, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"loss_number", "f L/d + K.", "1", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_j_kg_k", "Specific gas constant; 287.05 for dry air.", "J/(kg K)", "[10;10000]", "", "", NULL, 10.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mass_kg_s", "Mass flow.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_isothermal_mass_flow[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_isothermal_choking(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_isothermal_choking(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_isothermal_choking[] = {
+    {"p1_pa", "Pressure at the inlet, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"diameter_m", "Inner diameter.", "m", "[1e-6;10]", "", "", NULL, 1e-06, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"loss_number", "f L/d + K.", "1", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_j_kg_k", "Specific gas constant; 287.05 for dry air.", "J/(kg K)", "[10;10000]", "", "", NULL, 10.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure at the outlet, below which nothing changes.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"mass_kg_s", "The greatest flow.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_isothermal_choking[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_isothermal_flow_from_pressures(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_isothermal_flow_from_pressures((const freeair_isothermal_pipe *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_isothermal_flow_from_pressures[] = {
+    {"pipe", "The pipe.", "", "", "", "", &structure_freeair_isothermal_pipe, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_isothermal_pipe), -1, -1},
+    {"p1_pa", "Pressure at the inlet, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure at the outlet, absolute, not above p1_pa.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mass_kg_s", "Mass flow.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"factor", "Friction factor; infinite without flow.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_isothermal_flow_from_pressures[] = {FREEAIR_OK, FREEAIR_WARN_TRANSITION, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_VERSION, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_isothermal_outlet_pressure(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_isothermal_outlet_pressure((const freeair_isothermal_pipe *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_isothermal_outlet_pressure[] = {
+    {"pipe", "The pipe.", "", "", "", "", &structure_freeair_isothermal_pipe, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_isothermal_pipe), -1, -1},
+    {"mass_kg_s", "Mass flow.", "kg/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Pressure at the inlet, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure at the outlet, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"velocity_m_s", "Velocity at the outlet, the greatest.", "m/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"factor", "Friction factor; infinite without flow.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_isothermal_outlet_pressure[] = {FREEAIR_OK, FREEAIR_WARN_TRANSITION, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_VERSION, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_isothermal_inlet_pressure(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_isothermal_inlet_pressure((const freeair_isothermal_pipe *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_isothermal_inlet_pressure[] = {
+    {"pipe", "The pipe.", "", "", "", "", &structure_freeair_isothermal_pipe, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_isothermal_pipe), -1, -1},
+    {"mass_kg_s", "Mass flow.", "kg/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure at the outlet, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Pressure at the inlet, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"factor", "Friction factor; infinite without flow.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_isothermal_inlet_pressure[] = {FREEAIR_OK, FREEAIR_WARN_TRANSITION, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_VERSION, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_isothermal_diameter(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_isothermal_diameter((const freeair_isothermal_pipe *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_isothermal_diameter[] = {
+    {"pipe", "The pipe; its diameter is not used.", "", "", "", "", &structure_freeair_isothermal_pipe, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_isothermal_pipe), -1, -1},
+    {"mass_kg_s", "Mass flow.", "kg/s", "[1e-9;1e6]", "", "", NULL, 1e-09, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Pressure at the inlet, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure at the outlet, absolute, below p1_pa.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"diameter_m", "Inner diameter; freeair_pipe_size_from_diameter gives the next that can be bought.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"factor", "Friction factor.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_isothermal_diameter[] = {FREEAIR_OK, FREEAIR_WARN_TRANSITION, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_VERSION, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_fanno_parameter(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fanno_parameter(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fanno_parameter[] = {
+    {"mach", "Mach number.", "1", "[1e-6;100]", "", "", NULL, 1e-06, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"k", "Ratio of specific heats; 1.4 for air.", "1", "(1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"parameter", "f L star / d.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fanno_parameter[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_fanno_mach_from_parameter(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fanno_mach_from_parameter(*(double *)(void *)a0, *(int32_t *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fanno_mach_from_parameter[] = {
+    {"parameter", "f L star / d.", "1", "[0;1e12]", "", "", NULL, 0.0, 1000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"branch", "Below or above the speed of sound.", "1", "", "", "freeair_flow_branch", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"k", "Ratio of specific heats; 1.4 for air.", "1", "(1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mach", "Mach number.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fanno_mach_from_parameter[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_fanno_ratios(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fanno_ratios(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fanno_ratios[] = {
+    {"mach", "Mach number.", "1", "[1e-6;100]", "", "", NULL, 1e-06, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"k", "Ratio of specific heats; 1.4 for air.", "1", "(1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"pressure_ratio", "p/p*.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"temperature_ratio", "T/T*.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"density_ratio", "rho/rho*, also V* / V.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"stagnation_ratio", "p0/p0*.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fanno_ratios[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_OVERFLOW};
+
+static void loop_freeair_fanno_length(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fanno_length(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fanno_length[] = {
+    {"mach1", "Mach number at the inlet.", "1", "[1e-6;100]", "", "", NULL, 1e-06, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mach2", "Mach number at the outlet.", "1", "[1e-6;100]", "", "", NULL, 1e-06, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"diameter_m", "Inner diameter.", "m", "[1e-6;10]", "", "", NULL, 1e-06, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"factor", "Friction factor.", "1", "[1e-4;100]", "", "", NULL, 0.0001, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"k", "Ratio of specific heats; 1.4 for air.", "1", "(1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"length_m", "Length.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fanno_length[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_fanno_mass_flow(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fanno_mass_flow(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, (double *)(void *)a7, (double *)(void *)a8, (double *)(void *)a9);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fanno_mass_flow[] = {
+    {"p0_pa", "Pressure in the vessel, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t0_k", "Temperature in the vessel.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure behind the pipe, absolute, not above p0_pa.", "Pa", "[0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"diameter_m", "Inner diameter.", "m", "[1e-6;10]", "", "", NULL, 1e-06, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"loss_number", "f L/d, the loss coefficients of fittings added.", "1", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"k", "Ratio of specific heats; 1.4 for air.", "1", "(1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_j_kg_k", "Specific gas constant; 287.05 for dry air.", "J/(kg K)", "[10;10000]", "", "", NULL, 10.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mass_kg_s", "Mass flow.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"mach1", "Mach number at the inlet of the pipe.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"mach2", "Mach number at its end; 1 when choked.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fanno_mass_flow[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_fanno_outlet(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_fanno_outlet(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, (double *)(void *)a7, (double *)(void *)a8, (double *)(void *)a9);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+  }
+}
+
+static const freeair_parameter parameters_freeair_fanno_outlet[] = {
+    {"mass_kg_s", "Mass flow.", "kg/s", "[1e-12;1e6]", "", "", NULL, 1e-12, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Static pressure at the inlet, absolute.", "Pa", "[1;1e8]", "", "", NULL, 1.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Static temperature at the inlet.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"diameter_m", "Inner diameter.", "m", "[1e-6;10]", "", "", NULL, 1e-06, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"loss_number", "f L/d, the loss coefficients of fittings added.", "1", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"k", "Ratio of specific heats; 1.4 for air.", "1", "(1;2]", "", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_j_kg_k", "Specific gas constant; 287.05 for dry air.", "J/(kg K)", "[10;10000]", "", "", NULL, 10.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Static pressure at the end, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"t2_k", "Static temperature at the end.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"mach2", "Mach number at the end.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_fanno_outlet[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_ring_main_share(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_ring_main_share(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_ring_main_share[] = {
+    {"length1_m", "Length of the leg.", "m", "[0.001;1e6]", "", "", NULL, 0.001, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"diameter1_m", "Its inner diameter.", "m", "[0.001;10]", "", "", NULL, 0.001, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"length2_m", "Length of the other.", "m", "[0.001;1e6]", "", "", NULL, 0.001, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"diameter2_m", "Its inner diameter.", "m", "[0.001;10]", "", "", NULL, 0.001, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"share", "Share that takes the leg.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_ring_main_share[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_ring_main_flows(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  char *a10 = args[10];
+  char *a11 = args[11];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_ring_main_flows((const double *)(void *)a0, (const double *)(void *)a1, (const double *)(void *)a2, *(size_t *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, *(double *)(void *)a7, *(double *)(void *)a8, (double *)(void *)a9, (double *)(void *)a10, (double *)(void *)a11);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+    a10 += steps[10];
+    a11 += steps[11];
+  }
+}
+
+static const freeair_parameter parameters_freeair_ring_main_flows[] = {
+    {"length_m", "Length of each piece.", "m", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 3, -1},
+    {"diameter_m", "Inner diameter of each piece.", "m", "[0.001;10]", "", "", NULL, 0.001, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 3, -1},
+    {"offtake_kg_s", "Mass flow taken at the end of each piece; that of the last is taken at the supply itself.", "kg/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 3, -1},
+    {"n", "Number of pieces.", "1", "[2;10000]", "", "", NULL, 2.0, 10000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"roughness_m", "Roughness of the inside; 45e-6 for steel.", "m", "[0;0.0001]", "", "", NULL, 0.0, 0.0001, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_supply_pa", "Pressure at the supply, absolute.", "Pa", "[1000;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"viscosity_pas", "Dynamic viscosity.", "Pa s", "[1e-8;1]", "air at t_k, US Standard Atmosphere 1976", "", NULL, 1e-08, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_j_kg_k", "Specific gas constant.", "J/(kg K)", "[10;10000]", "287.05287, dry air", "", NULL, 10.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"flow_kg_s", "Mass flow in each piece, negative against the order of the list.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 3, -1},
+    {"p_pa", "Pressure at the end of each piece, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 3, -1},
+    {"lowest_pa", "The lowest of them.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_ring_main_flows[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_DATA, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_ring_main_dead_end(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  char *a10 = args[10];
+  char *a11 = args[11];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_ring_main_dead_end((const double *)(void *)a0, (const double *)(void *)a1, (const double *)(void *)a2, *(size_t *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, *(double *)(void *)a7, *(double *)(void *)a8, (double *)(void *)a9, (double *)(void *)a10, (double *)(void *)a11);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+    a10 += steps[10];
+    a11 += steps[11];
+  }
+}
+
+static const freeair_parameter parameters_freeair_ring_main_dead_end[] = {
+    {"length_m", "Length of each piece.", "m", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 3, -1},
+    {"diameter_m", "Inner diameter of each piece.", "m", "[0.001;10]", "", "", NULL, 0.001, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 3, -1},
+    {"offtake_kg_s", "Mass flow taken at the end of each piece.", "kg/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 3, -1},
+    {"n", "Number of pieces.", "1", "[1;10000]", "", "", NULL, 1.0, 10000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"roughness_m", "Roughness of the inside; 45e-6 for steel.", "m", "[0;0.0001]", "", "", NULL, 0.0, 0.0001, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_supply_pa", "Pressure at the supply, absolute.", "Pa", "[1000;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"viscosity_pas", "Dynamic viscosity.", "Pa s", "[1e-8;1]", "air at t_k, US Standard Atmosphere 1976", "", NULL, 1e-08, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"r_j_kg_k", "Specific gas constant.", "J/(kg K)", "[10;10000]", "287.05287, dry air", "", NULL, 10.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"flow_kg_s", "Mass flow in each piece.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 3, -1},
+    {"p_pa", "Pressure at the end of each piece, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 3, -1},
+    {"lowest_pa", "The lowest of them, at the dead end.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_ring_main_dead_end[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_DATA, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
 
 static void loop_freeair_compression_work_isothermal(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
@@ -11664,6 +12663,36 @@ const freeair_function freeair__functions[] = {
     {"freeair_safety_burn_threshold", "safety", "Surface temperature at which bare smooth metal burns skin.", "lower bound of the burn threshold: 65 degC at 1 s, 55 at 10 s, 51 at 1 min, 48 at 10 min, 43 from 8 h, straight lines over the logarithm of the time between.", "ISO 13732-1:2006, burn thresholds, bare (uncoated) smooth metal (from memory; 1 s and 10 s are read from its curve)", parameters_freeair_safety_burn_threshold, statuses_freeair_safety_burn_threshold, loop_freeair_safety_burn_threshold, 2u, 3u, FREEAIR_CAUTION_HOT | FREEAIR_CAUTION_PROTECTION},
     {"freeair_safety_cleaning_pressure", "safety", "Pressure below which compressed air for cleaning must stay, dead-ended.", "less than 30 psi gauge with the nozzle blocked, with chip guarding and personal protection.", "US 29 CFR 1910.242(b)", parameters_freeair_safety_cleaning_pressure, statuses_freeair_safety_cleaning_pressure, loop_freeair_safety_cleaning_pressure, 2u, 3u, FREEAIR_CAUTION_BLOWING | FREEAIR_CAUTION_PROTECTION},
     {"freeair_safety_stored_energy_hazard", "safety", "Hazard class of an energy stored in compressed gas.", "above 100 kJ a system counts as highly hazardous in one university's rule; no law says so.", "University of California, Berkeley, Environment, Health and Safety, Calculating the Stored Energy of a Pressurized Gas Vessel", parameters_freeair_safety_stored_energy_hazard, statuses_freeair_safety_stored_energy_hazard, loop_freeair_safety_stored_energy_hazard, 2u, 3u, FREEAIR_CAUTION_STORED_ENERGY},
+    {"freeair_pipe_reynolds", "pipe", "Reynolds number.", "Re = 4 m / (pi d viscosity).", "Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, chapter 8", parameters_freeair_pipe_reynolds, statuses_freeair_pipe_reynolds, loop_freeair_pipe_reynolds, 4u, 3u, 0},
+    {"freeair_pipe_velocity", "pipe", "Mean velocity.", "v = 4 m R T / (pi d^2 p), ideal gas. Six to ten metres a second are usual in mains, up to twenty in short branches: common practice, no source.", "algebra: continuity and the ideal-gas law", parameters_freeair_pipe_velocity, statuses_freeair_pipe_velocity, loop_freeair_pipe_velocity, 6u, 3u, 0},
+    {"freeair_pipe_diameter_from_velocity", "pipe", "Diameter for a velocity.", "inverse of freeair_pipe_velocity.", "algebra: continuity and the ideal-gas law", parameters_freeair_pipe_diameter_from_velocity, statuses_freeair_pipe_diameter_from_velocity, loop_freeair_pipe_diameter_from_velocity, 6u, 3u, 0},
+    {"freeair_pipe_friction_factor", "pipe", "Friction factor (Darcy and Weisbach).", "64/Re below Re = 2300; from 4000 the root of 1/sqrt(f) = -2 log10(e/3.7 + 2.51/(Re sqrt(f))) (Colebrook and White) by Newton's method, at most 50 steps, to rounding; between them, where no formula is sure, the straight line.", "Colebrook, Turbulent flow in pipes, Journal of the Institution of Civil Engineers 11 (1939) 133", parameters_freeair_pipe_friction_factor, statuses_freeair_pipe_friction_factor, loop_freeair_pipe_friction_factor, 3u, 4u, 0},
+    {"freeair_pipe_pressure_drop", "pipe", "Pressure drop of a gas that hardly expands.", "dp = (f L/d + K) rho v^2 / 2, density that of p and T all along.", "Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, chapter 8", parameters_freeair_pipe_pressure_drop, statuses_freeair_pipe_pressure_drop, loop_freeair_pipe_pressure_drop, 9u, 4u, 0},
+    {"freeair_pipe_drop_harris", "pipe", "Pressure drop by the trade's formula of Harris.", "dp = 0.1025 L q^2 / (3600 r d^5.31) in psi, ft, cubic feet of free air a minute, in; r the line pressure over 14.7 psi. No Reynolds number: steel pipe, air near room temperature.", "Esposito, Fluid Power with Applications, chapter 14, the Harris formula", parameters_freeair_pipe_drop_harris, statuses_freeair_pipe_drop_harris, loop_freeair_pipe_drop_harris, 5u, 4u, 0},
+    {"freeair_pipe_roughness", "pipe", "Roughness of a pipe, new and clean.", "table. Rust and scale multiply it by ten and more.", "Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, Table 8.1, after Moody (1944) and Colebrook (1939) (from memory)", parameters_freeair_pipe_roughness, statuses_freeair_pipe_roughness, loop_freeair_pipe_roughness, 2u, 3u, 0},
+    {"freeair_pipe_size", "pipe", "Dimensions of a pipe by its nominal size.", "table. DN 6, 8, 10, 15, 20, 25, 32, 40, 50, 65, 80, 100, 125, 150, 200 are 1/8, 1/4, 3/8, 1/2, 3/4, 1, 1 1/4, 1 1/2, 2, 2 1/2, 3, 4, 5, 6 and 8 in.", "ASME B36.10M, Welded and Seamless Wrought Steel Pipe; EN 10255, Non-alloy steel tubes suitable for welding and threading (both from memory)", parameters_freeair_pipe_size, statuses_freeair_pipe_size, loop_freeair_pipe_size, 5u, 4u, 0},
+    {"freeair_pipe_size_from_diameter", "pipe", "Smallest pipe of a series that is wide enough.", "table, the first whose inner diameter is not below the one asked for.", "ASME B36.10M; EN 10255 (both from memory)", parameters_freeair_pipe_size_from_diameter, statuses_freeair_pipe_size_from_diameter, loop_freeair_pipe_size_from_diameter, 4u, 4u, 0},
+    {"freeair_fitting_loss_coefficient", "fitting", "Loss coefficient of a fitting.", "table; turbulent flow. Valves, entrances and the exit have one value for both joints.", "Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, Table 8.2 and Figures 8.22 and 8.25 (from memory)", parameters_freeair_fitting_loss_coefficient, statuses_freeair_fitting_loss_coefficient, loop_freeair_fitting_loss_coefficient, 3u, 4u, 0},
+    {"freeair_fitting_length_ratio", "fitting", "Equivalent length of a fitting, in diameters.", "table of L/d; K = L/d times the friction factor of the pipe in fully turbulent flow.", "Crane, Flow of Fluids through Valves, Fittings, and Pipe, Technical Paper 410, appendix A (from memory)", parameters_freeair_fitting_length_ratio, statuses_freeair_fitting_length_ratio, loop_freeair_fitting_length_ratio, 2u, 4u, 0},
+    {"freeair_fitting_equivalent_length", "fitting", "Equivalent length of straight pipe from a loss coefficient.", "L = K d / f.", "Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, 8.4.2", parameters_freeair_fitting_equivalent_length, statuses_freeair_fitting_equivalent_length, loop_freeair_fitting_equivalent_length, 4u, 3u, 0},
+    {"freeair_fitting_coefficient_from_length", "fitting", "Loss coefficient from an equivalent length of straight pipe.", "K = f L / d.", "Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, 8.4.2", parameters_freeair_fitting_coefficient_from_length, statuses_freeair_fitting_coefficient_from_length, loop_freeair_fitting_coefficient_from_length, 4u, 3u, 0},
+    {"freeair_fitting_expansion", "fitting", "Loss coefficient of a sudden widening.", "K = (1 - (d1/d2)^2)^2 of the dynamic pressure in the narrow pipe (Borda and Carnot).", "Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, equation 8.39", parameters_freeair_fitting_expansion, statuses_freeair_fitting_expansion, loop_freeair_fitting_expansion, 3u, 3u, 0},
+    {"freeair_fitting_contraction", "fitting", "Loss coefficient of a sudden narrowing.", "K = (1 - (d2/d1)^2) / 2 of the dynamic pressure in the narrow pipe.", "Crane, Flow of Fluids through Valves, Fittings, and Pipe, Technical Paper 410, appendix A (from memory)", parameters_freeair_fitting_contraction, statuses_freeair_fitting_contraction, loop_freeair_fitting_contraction, 3u, 3u, 0},
+    {"freeair_isothermal_mass_flow", "isothermal", "Mass flow from the pressures at both ends, for a known friction factor.", "the equation above.", "Crane, Flow of Fluids through Valves, Fittings, and Pipe, Technical Paper 410, complete isothermal equation", parameters_freeair_isothermal_mass_flow, statuses_freeair_isothermal_mass_flow, loop_freeair_isothermal_mass_flow, 7u, 4u, 0},
+    {"freeair_isothermal_choking", "isothermal", "Where a pipe chokes, for a known friction factor.", "the greatest flow of the equation above: G = p2 / sqrt(R T), (p1/p2)^2 - 1 - ln (p1/p2)^2 = loss_number, by Newton's method, at most 100 steps, to rounding.", "algebra: greatest flow of the isothermal equation", parameters_freeair_isothermal_choking, statuses_freeair_isothermal_choking, loop_freeair_isothermal_choking, 7u, 3u, 0},
+    {"freeair_isothermal_flow_from_pressures", "isothermal", "Mass flow from the pressures at both ends of a pipe.", "the equation above with the friction factor of freeair_pipe_friction_factor, iterated at most 200 times to 1e-14.", "Crane, Flow of Fluids through Valves, Fittings, and Pipe, Technical Paper 410, complete isothermal equation", parameters_freeair_isothermal_flow_from_pressures, statuses_freeair_isothermal_flow_from_pressures, loop_freeair_isothermal_flow_from_pressures, 5u, 6u, 0},
+    {"freeair_isothermal_outlet_pressure", "isothermal", "Pressure at the outlet of a pipe from the flow.", "the equation above by Newton's method, at most 100 steps, to rounding.", "Crane, Flow of Fluids through Valves, Fittings, and Pipe, Technical Paper 410, complete isothermal equation", parameters_freeair_isothermal_outlet_pressure, statuses_freeair_isothermal_outlet_pressure, loop_freeair_isothermal_outlet_pressure, 6u, 6u, 0},
+    {"freeair_isothermal_inlet_pressure", "isothermal", "Pressure at the inlet of a pipe from the flow.", "the equation above by Newton's method, at most 100 steps, to rounding.", "Crane, Flow of Fluids through Valves, Fittings, and Pipe, Technical Paper 410, complete isothermal equation", parameters_freeair_isothermal_inlet_pressure, statuses_freeair_isothermal_inlet_pressure, loop_freeair_isothermal_inlet_pressure, 5u, 6u, 0},
+    {"freeair_isothermal_diameter", "isothermal", "Diameter of a pipe for an allowed pressure drop.", "the equation above, bisection of the logarithm of the diameter between 1e-6 and 10 m, to rounding.", "Massey and Ward-Smith, Mechanics of Fluids, chapter 11, isothermal flow", parameters_freeair_isothermal_diameter, statuses_freeair_isothermal_diameter, loop_freeair_isothermal_diameter, 6u, 6u, 0},
+    {"freeair_fanno_parameter", "fanno", "Friction parameter up to the critical state.", "f L star / d = (1 - M^2)/(k M^2) + (k+1)/(2k) ln((k+1) M^2 / (2 + (k-1) M^2)), without loss near M = 1.", "Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, equation 11.98", parameters_freeair_fanno_parameter, statuses_freeair_fanno_parameter, loop_freeair_fanno_parameter, 3u, 3u, 0},
+    {"freeair_fanno_mach_from_parameter", "fanno", "Mach number from the friction parameter.", "inverse of freeair_fanno_parameter by Newton's method, at most 100 steps, to rounding.", "Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, equation 11.98", parameters_freeair_fanno_mach_from_parameter, statuses_freeair_fanno_mach_from_parameter, loop_freeair_fanno_mach_from_parameter, 4u, 4u, 0},
+    {"freeair_fanno_ratios", "fanno", "State over that at the critical length.", "T/T* = (k+1)/(2 + (k-1) M^2); p/p* = sqrt(T/T*) / M; rho/rho* = (p/p*)/(T/T*); p0/p0* = (T/T*)^(-(k+1)/(2(k-1))) / M.", "Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, equations 11.101 to 11.109", parameters_freeair_fanno_ratios, statuses_freeair_fanno_ratios, loop_freeair_fanno_ratios, 6u, 4u, 0},
+    {"freeair_fanno_length", "fanno", "Length of pipe between two Mach numbers.", "L = d/f ((f L star / d) of mach1 - that of mach2).", "Murugaperumal, Gas Dynamics and Jet Propulsion, example 3.2", parameters_freeair_fanno_length, statuses_freeair_fanno_length, loop_freeair_fanno_length, 6u, 4u, 0},
+    {"freeair_fanno_mass_flow", "fanno", "Mass flow from a vessel through a pipe.", "isentropic into the pipe, Fanno along it. Choked at the end where the pressure behind it is below that of M = 1; else solved for the Mach number at the end by bisection of its logarithm, to rounding.", "Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, examples 11.12 and 11.14", parameters_freeair_fanno_mass_flow, statuses_freeair_fanno_mass_flow, loop_freeair_fanno_mass_flow, 10u, 3u, FREEAIR_CAUTION_BLOWING},
+    {"freeair_fanno_outlet", "fanno", "State at the end of a pipe from the flow and the state at its inlet.", "Fanno flow over the loss number.", "Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, 11.5.1", parameters_freeair_fanno_outlet, statuses_freeair_fanno_outlet, loop_freeair_fanno_outlet, 10u, 4u, 0},
+    {"freeair_ring_main_share", "ring_main", "Share of a flow that takes one of two parallel legs.", "1 / (1 + sqrt((L1/d1^5) / (L2/d2^5))), the same friction factor in both.", "Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, 8.5.2, parallel pipes", parameters_freeair_ring_main_share, statuses_freeair_ring_main_share, loop_freeair_ring_main_share, 5u, 3u, 0},
+    {"freeair_ring_main_flows", "ring_main", "Flows and pressures of a ring.", "the flow into the first piece is sought for which the differences of p^2 around the ring add up to nothing (what the method of Hardy Cross corrects step by step), by the false position method, at most 200 steps, to rounding; friction factors as freeair_pipe_friction_factor.", "Cross, Analysis of flow in networks of conduits or conductors, University of Illinois Bulletin 286 (1936)", parameters_freeair_ring_main_flows, statuses_freeair_ring_main_flows, loop_freeair_ring_main_flows, 12u, 6u, 0},
+    {"freeair_ring_main_dead_end", "ring_main", "Flows and pressures of a main that ends dead.", "each piece carries what is taken at its end and behind it.", "algebra: continuity and the isothermal equation without acceleration", parameters_freeair_ring_main_dead_end, statuses_freeair_ring_main_dead_end, loop_freeair_ring_main_dead_end, 12u, 6u, 0},
     {"freeair_compression_work_isothermal", "compression", "Isothermal work per kilogram.", "w = R T1 ln(p2/p1). The least that compression can cost from p1, T1 to p2.", "Cengel and Boles, Thermodynamics: An Engineering Approach, chapter 7, steady-flow work of compression", parameters_freeair_compression_work_isothermal, statuses_freeair_compression_work_isothermal, loop_freeair_compression_work_isothermal, 5u, 3u, 0},
     {"freeair_compression_work_isentropic", "compression", "Isentropic work per kilogram.", "w = k/(k-1) R T1 ((p2/p1)^((k-1)/k) - 1), constant specific heats, no friction, no heat.", "Cengel and Boles, Thermodynamics: An Engineering Approach, chapter 7, steady-flow work of compression", parameters_freeair_compression_work_isentropic, statuses_freeair_compression_work_isentropic, loop_freeair_compression_work_isentropic, 6u, 3u, 0},
     {"freeair_compression_work_polytropic", "compression", "Polytropic work per kilogram.", "w = n/(n-1) R T1 ((p2/p1)^((n-1)/n) - 1), which is R T1 ln(p2/p1) at n = 1.", "Cengel and Boles, Thermodynamics: An Engineering Approach, chapter 7, steady-flow work of compression", parameters_freeair_compression_work_polytropic, statuses_freeair_compression_work_polytropic, loop_freeair_compression_work_polytropic, 6u, 3u, 0},
@@ -11841,6 +12870,7 @@ const freeair_structure *const freeair__structures[] = {
     &structure_freeair_moist_air_properties,
     &structure_freeair_capacitor_motor_windings,
     &structure_freeair_capacitor_motor_performance,
+    &structure_freeair_isothermal_pipe,
     &structure_freeair_blowdown_vessel,
     &structure_freeair_delivery_stage,
     &structure_freeair_delivery_result,
@@ -11870,7 +12900,7 @@ const freeair_structure *const freeair__structures[] = {
     &structure_freeair_inference_effect,
 };
 
-const size_t freeair__n_structures = 32;
+const size_t freeair__n_structures = 33;
 
 const freeair__constant freeair__constants[] = {
     {"FREEAIR_OK", "freeair_status", "Computed.", FREEAIR_OK},
@@ -11968,6 +12998,32 @@ const freeair__constant freeair__constants[] = {
     {"FREEAIR_SAFETY_UNKNOWN", "freeair_safety_hazard", "Not judged.", FREEAIR_SAFETY_UNKNOWN},
     {"FREEAIR_SAFETY_LOWER", "freeair_safety_hazard", "Not above the threshold; still able to injure.", FREEAIR_SAFETY_LOWER},
     {"FREEAIR_SAFETY_HIGH", "freeair_safety_hazard", "Above the threshold: highly hazardous.", FREEAIR_SAFETY_HIGH},
+    {"FREEAIR_PIPE_DRAWN", "freeair_pipe_material", "Drawn tube: copper, brass, aluminium, stainless steel.", FREEAIR_PIPE_DRAWN},
+    {"FREEAIR_PIPE_STEEL", "freeair_pipe_material", "Commercial steel, wrought iron.", FREEAIR_PIPE_STEEL},
+    {"FREEAIR_PIPE_GALVANIZED", "freeair_pipe_material", "Galvanized steel.", FREEAIR_PIPE_GALVANIZED},
+    {"FREEAIR_PIPE_CAST_IRON", "freeair_pipe_material", "Cast iron.", FREEAIR_PIPE_CAST_IRON},
+    {"FREEAIR_PIPE_SMOOTH", "freeair_pipe_material", "Plastic, glass.", FREEAIR_PIPE_SMOOTH},
+    {"FREEAIR_PIPE_SCHEDULE_40", "freeair_pipe_series", "Steel, schedule 40 (ASME B36.10M), DN 6 to 200.", FREEAIR_PIPE_SCHEDULE_40},
+    {"FREEAIR_PIPE_SCHEDULE_80", "freeair_pipe_series", "Steel, schedule 80 (ASME B36.10M), DN 6 to 200.", FREEAIR_PIPE_SCHEDULE_80},
+    {"FREEAIR_PIPE_EN_MEDIUM", "freeair_pipe_series", "Threaded steel tube, medium series (EN 10255), DN 6 to 150.", FREEAIR_PIPE_EN_MEDIUM},
+    {"FREEAIR_FITTING_ELBOW_90", "freeair_fitting_kind", "Elbow, 90 degrees, regular.", FREEAIR_FITTING_ELBOW_90},
+    {"FREEAIR_FITTING_ELBOW_90_LONG", "freeair_fitting_kind", "Elbow, 90 degrees, long radius.", FREEAIR_FITTING_ELBOW_90_LONG},
+    {"FREEAIR_FITTING_ELBOW_45", "freeair_fitting_kind", "Elbow, 45 degrees.", FREEAIR_FITTING_ELBOW_45},
+    {"FREEAIR_FITTING_RETURN_BEND", "freeair_fitting_kind", "Return bend, 180 degrees.", FREEAIR_FITTING_RETURN_BEND},
+    {"FREEAIR_FITTING_TEE_RUN", "freeair_fitting_kind", "Tee, flow along the run.", FREEAIR_FITTING_TEE_RUN},
+    {"FREEAIR_FITTING_TEE_BRANCH", "freeair_fitting_kind", "Tee, flow through the branch.", FREEAIR_FITTING_TEE_BRANCH},
+    {"FREEAIR_FITTING_UNION", "freeair_fitting_kind", "Union.", FREEAIR_FITTING_UNION},
+    {"FREEAIR_FITTING_GLOBE_VALVE", "freeair_fitting_kind", "Globe valve, open.", FREEAIR_FITTING_GLOBE_VALVE},
+    {"FREEAIR_FITTING_ANGLE_VALVE", "freeair_fitting_kind", "Angle valve, open.", FREEAIR_FITTING_ANGLE_VALVE},
+    {"FREEAIR_FITTING_GATE_VALVE", "freeair_fitting_kind", "Gate valve, open.", FREEAIR_FITTING_GATE_VALVE},
+    {"FREEAIR_FITTING_BALL_VALVE", "freeair_fitting_kind", "Ball valve, full bore, open.", FREEAIR_FITTING_BALL_VALVE},
+    {"FREEAIR_FITTING_SWING_CHECK", "freeair_fitting_kind", "Swing check valve, forward.", FREEAIR_FITTING_SWING_CHECK},
+    {"FREEAIR_FITTING_ENTRANCE_SHARP", "freeair_fitting_kind", "From a receiver into a pipe, sharp edge.", FREEAIR_FITTING_ENTRANCE_SHARP},
+    {"FREEAIR_FITTING_ENTRANCE_INWARD", "freeair_fitting_kind", "From a receiver into a pipe that stands into it.", FREEAIR_FITTING_ENTRANCE_INWARD},
+    {"FREEAIR_FITTING_ENTRANCE_ROUND", "freeair_fitting_kind", "From a receiver into a pipe, well rounded.", FREEAIR_FITTING_ENTRANCE_ROUND},
+    {"FREEAIR_FITTING_EXIT", "freeair_fitting_kind", "From a pipe into a receiver or the open.", FREEAIR_FITTING_EXIT},
+    {"FREEAIR_FITTING_THREADED", "freeair_fitting_joint", "Threaded.", FREEAIR_FITTING_THREADED},
+    {"FREEAIR_FITTING_FLANGED", "freeair_fitting_joint", "Flanged or welded.", FREEAIR_FITTING_FLANGED},
     {"FREEAIR_CONDUCTOR_COPPER", "freeair_conductor_kind", "Plain copper, classes 1 and 2 (2 from 185 mm2).", FREEAIR_CONDUCTOR_COPPER},
     {"FREEAIR_CONDUCTOR_COPPER_FLEXIBLE", "freeair_conductor_kind", "Plain copper, flexible, class 5.", FREEAIR_CONDUCTOR_COPPER_FLEXIBLE},
     {"FREEAIR_CONDUCTOR_ALUMINIUM", "freeair_conductor_kind", "Aluminium, stranded, class 2, from 10 mm2.", FREEAIR_CONDUCTOR_ALUMINIUM},
@@ -12212,6 +13268,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {31, 28, 30, 27, 32, 29, 134, 135, 137, 133, 132, 129, 138, 136, 139, 130, 131, 234, 232, 233, 231, 230, 229, 110, 103, 108, 111, 104, 106, 114, 116, 117, 115, 113, 109, 112, 105, 107, 165, 163, 166, 162, 164, 161, 178, 179, 173, 180, 175, 174, 177, 176, 171, 170, 172, 160, 154, 159, 155, 156, 158, 157, 210, 208, 209, 206, 207, 204, 211, 205, 19, 23, 22, 24, 26, 18, 20, 25, 21, 276, 279, 280, 275, 281, 278, 277, 287, 286, 258, 262, 261, 257, 264, 263, 265, 255, 256, 259, 260, 269, 270, 267, 266, 268, 323, 324, 320, 321, 322, 325, 318, 319, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 303, 59, 60, 61, 305, 307, 306, 297, 295, 296, 218, 212, 217, 219, 214, 213, 216, 215, 284, 285, 143, 141, 140, 145, 146, 148, 147, 142, 144, 68, 69, 273, 274, 271, 272, 326, 248, 254, 249, 246, 251, 250, 252, 247, 253, 245, 315, 313, 317, 314, 310, 308, 311, 309, 312, 316, 282, 283, 64, 65, 66, 62, 63, 67, 333, 332, 334, 335, 336, 95, 93, 92, 84, 90, 87, 94, 85, 88, 86, 83, 91, 89, 200, 198, 196, 195, 192, 193, 197, 201, 199, 194, 97, 98, 96, 100, 101, 102, 99, 149, 152, 153, 150, 151, 304, 182, 184, 181, 183, 186, 187, 185, 191, 189, 188, 190, 291, 290, 288, 289, 301, 299, 300, 302, 120, 121, 125, 124, 123, 127, 118, 119, 122, 126, 128, 293, 294, 298, 292, 222, 226, 227, 225, 223, 224, 220, 221, 228, 7, 9, 8, 11, 10, 13, 12, 14, 15, 203, 202, 167, 168, 169, 58, 52, 56, 57, 54, 53, 55, 73, 71, 76, 70, 75, 74, 72, 78, 80, 79, 82, 81, 77, 328, 329, 327, 331, 330, 5, 3, 4, 2, 6, 0, 1, 17, 16, 242, 243, 244, 239, 240, 235, 238, 236, 237, 241};
+const uint16_t freeair__functions_by_name[] = {31, 28, 30, 27, 32, 29, 134, 135, 137, 133, 132, 129, 138, 136, 139, 130, 131, 264, 262, 263, 261, 260, 259, 110, 103, 108, 111, 104, 106, 114, 116, 117, 115, 113, 109, 112, 105, 107, 165, 163, 166, 162, 164, 161, 208, 209, 203, 210, 205, 204, 207, 206, 201, 200, 202, 160, 154, 159, 155, 156, 158, 157, 240, 238, 239, 236, 237, 234, 241, 235, 19, 23, 22, 24, 26, 18, 20, 25, 21, 306, 309, 310, 305, 311, 308, 307, 317, 316, 288, 292, 291, 287, 294, 293, 295, 285, 286, 289, 290, 299, 300, 297, 296, 298, 353, 354, 350, 351, 352, 355, 348, 349, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 333, 59, 60, 61, 335, 337, 336, 327, 325, 326, 194, 192, 195, 196, 191, 193, 248, 242, 247, 249, 244, 243, 246, 245, 314, 315, 182, 184, 181, 183, 180, 179, 143, 141, 140, 145, 146, 148, 147, 142, 144, 68, 69, 303, 304, 301, 302, 356, 186, 190, 187, 189, 185, 188, 278, 284, 279, 276, 281, 280, 282, 277, 283, 275, 345, 343, 347, 344, 340, 338, 341, 339, 342, 346, 312, 313, 64, 65, 66, 62, 63, 67, 363, 362, 364, 365, 366, 95, 93, 92, 84, 90, 87, 94, 85, 88, 86, 83, 91, 89, 230, 228, 226, 225, 222, 223, 227, 231, 229, 224, 97, 98, 96, 100, 101, 102, 99, 149, 152, 153, 150, 151, 334, 212, 214, 211, 213, 216, 217, 215, 221, 219, 218, 220, 172, 175, 173, 174, 170, 176, 177, 178, 171, 321, 320, 318, 319, 331, 329, 330, 332, 120, 121, 125, 124, 123, 127, 118, 119, 122, 126, 128, 323, 324, 328, 322, 252, 256, 257, 255, 253, 254, 250, 251, 258, 7, 9, 8, 11, 10, 13, 12, 14, 15, 199, 198, 197, 233, 232, 167, 168, 169, 58, 52, 56, 57, 54, 53, 55, 73, 71, 76, 70, 75, 74, 72, 78, 80, 79, 82, 81, 77, 358, 359, 357, 361, 360, 5, 3, 4, 2, 6, 0, 1, 17, 16, 272, 273, 274, 269, 270, 265, 268, 266, 267, 271};
 
-const uint16_t freeair__constants_by_name[] = {78, 79, 76, 77, 80, 81, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 97, 95, 96, 47, 44, 45, 48, 46, 320, 312, 313, 311, 317, 309, 310, 308, 321, 318, 315, 314, 316, 319, 166, 165, 162, 163, 164, 160, 161, 168, 167, 51, 52, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 208, 299, 249, 300, 296, 212, 214, 215, 194, 213, 234, 223, 264, 202, 219, 209, 243, 220, 176, 248, 191, 203, 293, 274, 229, 192, 227, 270, 216, 298, 226, 233, 295, 262, 230, 184, 247, 185, 292, 200, 225, 271, 244, 177, 222, 207, 280, 183, 206, 182, 246, 218, 265, 179, 236, 188, 281, 278, 235, 259, 187, 204, 169, 172, 170, 171, 228, 258, 290, 291, 277, 221, 251, 250, 269, 252, 253, 196, 279, 181, 205, 180, 245, 267, 266, 199, 286, 282, 240, 175, 173, 201, 210, 211, 178, 186, 287, 217, 283, 256, 273, 272, 193, 294, 237, 189, 231, 288, 197, 255, 239, 242, 263, 289, 198, 241, 257, 284, 285, 232, 261, 260, 276, 275, 224, 190, 254, 268, 297, 238, 195, 174, 98, 111, 112, 104, 105, 106, 107, 108, 109, 110, 101, 102, 103, 99, 100, 134, 130, 132, 131, 121, 139, 120, 123, 125, 119, 116, 127, 126, 136, 118, 122, 124, 117, 115, 138, 135, 133, 128, 137, 129, 82, 83, 303, 306, 305, 304, 302, 307, 301, 114, 113, 334, 333, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 74, 75, 88, 91, 87, 84, 86, 89, 90, 85, 0, 329, 331, 330, 328, 332, 141, 142, 140, 159, 158, 157, 154, 156, 153, 155, 152, 151, 150, 149, 145, 146, 148, 143, 144, 147, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 94, 93, 92, 50, 49, 322, 323, 325, 327, 326, 324, 41, 43, 42, 1, 3, 5, 2, 4};
+const uint16_t freeair__constants_by_name[] = {78, 79, 76, 77, 80, 81, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 123, 121, 122, 47, 44, 45, 48, 46, 346, 338, 339, 337, 343, 335, 336, 334, 347, 344, 341, 340, 342, 345, 192, 191, 188, 189, 190, 186, 187, 194, 193, 51, 52, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 234, 325, 275, 326, 322, 238, 240, 241, 220, 239, 260, 249, 290, 228, 245, 235, 269, 246, 202, 274, 217, 229, 319, 300, 255, 218, 253, 296, 242, 324, 252, 259, 321, 288, 256, 210, 273, 211, 318, 226, 251, 297, 270, 203, 248, 233, 306, 209, 232, 208, 272, 244, 291, 205, 262, 214, 307, 304, 261, 285, 213, 230, 195, 198, 196, 197, 254, 284, 316, 317, 303, 247, 277, 276, 295, 278, 279, 222, 305, 207, 231, 206, 271, 293, 292, 225, 312, 308, 266, 201, 199, 227, 236, 237, 204, 212, 313, 243, 309, 282, 299, 298, 219, 320, 263, 215, 257, 314, 223, 281, 265, 268, 289, 315, 224, 267, 283, 310, 311, 258, 287, 286, 302, 301, 250, 216, 280, 294, 323, 264, 221, 200, 124, 137, 138, 130, 131, 132, 133, 134, 135, 136, 127, 128, 129, 125, 126, 160, 156, 158, 157, 147, 165, 146, 149, 151, 145, 142, 153, 152, 162, 144, 148, 150, 143, 141, 164, 161, 159, 154, 163, 155, 111, 113, 105, 103, 104, 116, 117, 115, 118, 120, 112, 110, 106, 114, 108, 107, 119, 109, 82, 83, 329, 332, 331, 330, 328, 333, 327, 140, 139, 360, 359, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 74, 75, 88, 91, 87, 84, 86, 89, 90, 85, 0, 355, 357, 356, 354, 358, 98, 95, 102, 97, 100, 101, 99, 96, 167, 168, 166, 185, 184, 183, 180, 182, 179, 181, 178, 177, 176, 175, 171, 172, 174, 169, 170, 173, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 94, 93, 92, 50, 49, 348, 349, 351, 353, 352, 350, 41, 43, 42, 1, 3, 5, 2, 4};

@@ -103,6 +103,32 @@ NOZZLE_CYLINDRICAL = 3
 SAFETY_UNKNOWN = 0
 SAFETY_LOWER = 1
 SAFETY_HIGH = 2
+PIPE_DRAWN = 1
+PIPE_STEEL = 2
+PIPE_GALVANIZED = 3
+PIPE_CAST_IRON = 4
+PIPE_SMOOTH = 5
+PIPE_SCHEDULE_40 = 1
+PIPE_SCHEDULE_80 = 2
+PIPE_EN_MEDIUM = 3
+FITTING_ELBOW_90 = 1
+FITTING_ELBOW_90_LONG = 2
+FITTING_ELBOW_45 = 3
+FITTING_RETURN_BEND = 4
+FITTING_TEE_RUN = 5
+FITTING_TEE_BRANCH = 6
+FITTING_UNION = 7
+FITTING_GLOBE_VALVE = 8
+FITTING_ANGLE_VALVE = 9
+FITTING_GATE_VALVE = 10
+FITTING_BALL_VALVE = 11
+FITTING_SWING_CHECK = 12
+FITTING_ENTRANCE_SHARP = 13
+FITTING_ENTRANCE_INWARD = 14
+FITTING_ENTRANCE_ROUND = 15
+FITTING_EXIT = 16
+FITTING_THREADED = 1
+FITTING_FLANGED = 2
 CONDUCTOR_COPPER = 1
 CONDUCTOR_COPPER_FLEXIBLE = 2
 CONDUCTOR_ALUMINIUM = 3
@@ -454,6 +480,25 @@ class CapacitorMotorPerformance(_runtime.Structure):
     """
 
     _c_name = "freeair_capacitor_motor_performance"
+    __slots__ = ("_memory",)
+
+
+class IsothermalPipe(_runtime.Structure):
+    """A pipe.
+
+    Fields:
+        length_m: Length. [m] Range [0;1e6].
+        diameter_m: Inner diameter; not used where it is the result. [m] Range [1e-6;10]. Default:
+            none.
+        roughness_m: Roughness of the inside. [m] Range [0;0.1]. Default: 45e-6, commercial steel.
+        loss_coefficient: Sum of the loss coefficients of fittings. Range [0;1e6]. Default: 0.
+        t_k: Temperature of the gas. [K] Range [50;2000]. Default: 293.15.
+        viscosity_pas: Dynamic viscosity. [Pa s] Range [1e-8;1]. Default: air at t_k, US Standard
+            Atmosphere 1976.
+        r_j_kg_k: Specific gas constant. [J/(kg K)] Range [10;10000]. Default: 287.05287, dry air.
+    """
+
+    _c_name = "freeair_isothermal_pipe"
     __slots__ = ("_memory",)
 
 
@@ -1403,6 +1448,7 @@ _runtime.STRUCTURES["freeair_enhancement_coefficients"] = EnhancementCoefficient
 _runtime.STRUCTURES["freeair_moist_air_properties"] = MoistAirProperties
 _runtime.STRUCTURES["freeair_capacitor_motor_windings"] = CapacitorMotorWindings
 _runtime.STRUCTURES["freeair_capacitor_motor_performance"] = CapacitorMotorPerformance
+_runtime.STRUCTURES["freeair_isothermal_pipe"] = IsothermalPipe
 _runtime.STRUCTURES["freeair_blowdown_vessel"] = BlowdownVessel
 _runtime.STRUCTURES["freeair_delivery_stage"] = DeliveryStage
 _runtime.STRUCTURES["freeair_delivery_result"] = DeliveryResult
@@ -5552,6 +5598,782 @@ def safety_stored_energy_hazard(*, energy_j):
     Stored Energy of a Pressurized Gas Vessel
     """
     return _runtime.call("freeair_safety_stored_energy_hazard")((energy_j,))
+
+
+def pipe_reynolds(*, mass_kg_s, diameter_m, viscosity_pas):
+    """Reynolds number.
+
+    Model: Re = 4 m / (pi d viscosity).
+
+    Arguments:
+        mass_kg_s: Mass flow. [kg/s] Range [0;1e6].
+        diameter_m: Inner diameter. [m] Range [1e-6;10].
+        viscosity_pas: Dynamic viscosity. [Pa s] Range [1e-8;1e3].
+
+    Returns:
+        reynolds: Reynolds number.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, chapter 8
+    """
+    return _runtime.call("freeair_pipe_reynolds")((mass_kg_s, diameter_m, viscosity_pas,))
+
+
+def pipe_velocity(*, mass_kg_s, diameter_m, p_pa, t_k, r_j_kg_k):
+    """Mean velocity.
+
+    Model: v = 4 m R T / (pi d^2 p), ideal gas. Six to ten metres a second are usual in mains, up to
+    twenty in short branches: common practice, no source.
+
+    Arguments:
+        mass_kg_s: Mass flow. [kg/s] Range [0;1e6].
+        diameter_m: Inner diameter. [m] Range [1e-6;10].
+        p_pa: Pressure, absolute. [Pa] Range [1;1e8].
+        t_k: Temperature. [K] Range [50;2000].
+        r_j_kg_k: Specific gas constant; 287.05 for dry air. [J/(kg K)] Range [10;10000].
+
+    Returns:
+        velocity_m_s: Velocity. [m/s]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: algebra: continuity and the ideal-gas law
+    """
+    return _runtime.call("freeair_pipe_velocity")((mass_kg_s, diameter_m, p_pa, t_k, r_j_kg_k,))
+
+
+def pipe_diameter_from_velocity(*, mass_kg_s, velocity_m_s, p_pa, t_k, r_j_kg_k):
+    """Diameter for a velocity.
+
+    Model: inverse of freeair_pipe_velocity.
+
+    Arguments:
+        mass_kg_s: Mass flow. [kg/s] Range [0;1e6].
+        velocity_m_s: Velocity. [m/s] Range [0.001;1000].
+        p_pa: Pressure, absolute. [Pa] Range [1;1e8].
+        t_k: Temperature. [K] Range [50;2000].
+        r_j_kg_k: Specific gas constant; 287.05 for dry air. [J/(kg K)] Range [10;10000].
+
+    Returns:
+        diameter_m: Inner diameter. [m]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: algebra: continuity and the ideal-gas law
+    """
+    return _runtime.call("freeair_pipe_diameter_from_velocity")((mass_kg_s, velocity_m_s, p_pa, t_k, r_j_kg_k,))
+
+
+def pipe_friction_factor(*, reynolds, roughness):
+    """Friction factor (Darcy and Weisbach).
+
+    Model: 64/Re below Re = 2300; from 4000 the root of 1/sqrt(f) = -2 log10(e/3.7 + 2.51/(Re
+    sqrt(f))) (Colebrook and White) by Newton's method, at most 50 steps, to rounding; between them,
+    where no formula is sure, the straight line.
+
+    Arguments:
+        reynolds: Reynolds number. Range [1e-6;1e12].
+        roughness: Roughness over inner diameter, e. Range [0;0.1].
+
+    Returns:
+        factor: Friction factor.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Colebrook, Turbulent flow in pipes, Journal of the Institution of Civil Engineers 11
+    (1939) 133
+    """
+    return _runtime.call("freeair_pipe_friction_factor")((reynolds, roughness,))
+
+
+def pipe_pressure_drop(*, mass_kg_s, diameter_m, length_m, factor, loss_coefficient, p_pa, t_k, r_j_kg_k):
+    """Pressure drop of a gas that hardly expands.
+
+    Model: dp = (f L/d + K) rho v^2 / 2, density that of p and T all along.
+
+    Arguments:
+        mass_kg_s: Mass flow. [kg/s] Range [0;1e6].
+        diameter_m: Inner diameter. [m] Range [1e-6;10].
+        length_m: Length. [m] Range [0;1e6].
+        factor: Friction factor. Range [0;100].
+        loss_coefficient: K, sum of the loss coefficients of the fittings. Range [0;1e6].
+        p_pa: Pressure, absolute. [Pa] Range [1;1e8].
+        t_k: Temperature. [K] Range [50;2000].
+        r_j_kg_k: Specific gas constant; 287.05 for dry air. [J/(kg K)] Range [10;10000].
+
+    Returns:
+        drop_pa: Pressure drop. [Pa]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, chapter 8
+    """
+    return _runtime.call("freeair_pipe_pressure_drop")((mass_kg_s, diameter_m, length_m, factor, loss_coefficient, p_pa, t_k, r_j_kg_k,))
+
+
+def pipe_drop_harris(*, q_m3_s, diameter_m, length_m, p_pa):
+    """Pressure drop by the trade's formula of Harris.
+
+    Model: dp = 0.1025 L q^2 / (3600 r d^5.31) in psi, ft, cubic feet of free air a minute, in; r
+    the line pressure over 14.7 psi. No Reynolds number: steel pipe, air near room temperature.
+
+    Arguments:
+        q_m3_s: Flow of free air. [m3/s] Range [0;1e4].
+        diameter_m: Inner diameter. [m] Range [0.001;1].
+        length_m: Length. [m] Range [0;1e6].
+        p_pa: Line pressure, absolute. [Pa] Range [1e4;1e8].
+
+    Returns:
+        drop_pa: Pressure drop. [Pa]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Esposito, Fluid Power with Applications, chapter 14, the Harris formula
+    """
+    return _runtime.call("freeair_pipe_drop_harris")((q_m3_s, diameter_m, length_m, p_pa,))
+
+
+def pipe_roughness(*, material):
+    """Roughness of a pipe, new and clean.
+
+    Model: table. Rust and scale multiply it by ten and more.
+
+    Arguments:
+        material: Material. One of PIPE_MATERIAL_* (enumeration freeair_pipe_material).
+
+    Returns:
+        roughness_m: Equivalent sand roughness. [m]
+
+    Raises:
+        DomainError: no such material
+
+    Source: Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, Table 8.1, after Moody
+    (1944) and Colebrook (1939) (from memory)
+    """
+    return _runtime.call("freeair_pipe_roughness")((material,))
+
+
+PipeSizeResult = _collections.namedtuple(
+    "PipeSizeResult", ['outer_m', 'wall_m', 'inner_m'])
+
+
+def pipe_size(*, series, dn):
+    """Dimensions of a pipe by its nominal size.
+
+    Model: table. DN 6, 8, 10, 15, 20, 25, 32, 40, 50, 65, 80, 100, 125, 150, 200 are 1/8, 1/4, 3/8,
+    1/2, 3/4, 1, 1 1/4, 1 1/2, 2, 2 1/2, 3, 4, 5, 6 and 8 in.
+
+    Arguments:
+        series: Series. One of PIPE_SERIES_* (enumeration freeair_pipe_series).
+        dn: Nominal size DN. Range [6;200].
+
+    Returns:
+        outer_m: Outer diameter. [m]
+        wall_m: Wall thickness. [m]
+        inner_m: Inner diameter. [m]
+
+    Raises:
+        DomainError: no such series, or dn is outside its range
+        NotFoundError: the series has no such size
+
+    Source: ASME B36.10M, Welded and Seamless Wrought Steel Pipe; EN 10255, Non-alloy steel tubes
+    suitable for welding and threading (both from memory)
+    """
+    return _runtime.call("freeair_pipe_size")((series, dn,), PipeSizeResult)
+
+
+PipeSizeFromDiameterResult = _collections.namedtuple(
+    "PipeSizeFromDiameterResult", ['dn', 'inner_m'])
+
+
+def pipe_size_from_diameter(*, series, diameter_m):
+    """Smallest pipe of a series that is wide enough.
+
+    Model: table, the first whose inner diameter is not below the one asked for.
+
+    Arguments:
+        series: Series. One of PIPE_SERIES_* (enumeration freeair_pipe_series).
+        diameter_m: Inner diameter that is needed. [m] Range [0;10].
+
+    Returns:
+        dn: Nominal size DN.
+        inner_m: Its inner diameter. [m]
+
+    Raises:
+        DomainError: no such series, or diameter_m is outside its range
+        NotFoundError: no size is wide enough
+
+    Source: ASME B36.10M; EN 10255 (both from memory)
+    """
+    return _runtime.call("freeair_pipe_size_from_diameter")((series, diameter_m,), PipeSizeFromDiameterResult)
+
+
+def fitting_loss_coefficient(*, fitting, joint):
+    """Loss coefficient of a fitting.
+
+    Model: table; turbulent flow. Valves, entrances and the exit have one value for both joints.
+
+    Arguments:
+        fitting: Fitting. One of FITTING_KIND_* (enumeration freeair_fitting_kind).
+        joint: How it is joined. One of FITTING_JOINT_* (enumeration freeair_fitting_joint).
+
+    Returns:
+        loss_coefficient: K.
+
+    Raises:
+        DomainError: no such fitting or joint
+        NotFoundError: the table has no such fitting with such a joint
+
+    Source: Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, Table 8.2 and Figures 8.22
+    and 8.25 (from memory)
+    """
+    return _runtime.call("freeair_fitting_loss_coefficient")((fitting, joint,))
+
+
+def fitting_length_ratio(*, fitting):
+    """Equivalent length of a fitting, in diameters.
+
+    Model: table of L/d; K = L/d times the friction factor of the pipe in fully turbulent flow.
+
+    Arguments:
+        fitting: Fitting. One of FITTING_KIND_* (enumeration freeair_fitting_kind).
+
+    Returns:
+        ratio: Equivalent length over inner diameter.
+
+    Raises:
+        DomainError: no such fitting
+        NotFoundError: the table has no such fitting
+
+    Source: Crane, Flow of Fluids through Valves, Fittings, and Pipe, Technical Paper 410, appendix
+    A (from memory)
+    """
+    return _runtime.call("freeair_fitting_length_ratio")((fitting,))
+
+
+def fitting_equivalent_length(*, loss_coefficient, factor, diameter_m):
+    """Equivalent length of straight pipe from a loss coefficient.
+
+    Model: L = K d / f.
+
+    Arguments:
+        loss_coefficient: K. Range [0;1e6].
+        factor: Friction factor of the pipe. Range [1e-4;100].
+        diameter_m: Inner diameter. [m] Range [1e-6;10].
+
+    Returns:
+        length_m: Equivalent length. [m]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, 8.4.2
+    """
+    return _runtime.call("freeair_fitting_equivalent_length")((loss_coefficient, factor, diameter_m,))
+
+
+def fitting_coefficient_from_length(*, length_m, factor, diameter_m):
+    """Loss coefficient from an equivalent length of straight pipe.
+
+    Model: K = f L / d.
+
+    Arguments:
+        length_m: Equivalent length. [m] Range [0;1e6].
+        factor: Friction factor of the pipe. Range [0;100].
+        diameter_m: Inner diameter. [m] Range [1e-6;10].
+
+    Returns:
+        loss_coefficient: K.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, 8.4.2
+    """
+    return _runtime.call("freeair_fitting_coefficient_from_length")((length_m, factor, diameter_m,))
+
+
+def fitting_expansion(*, narrow_m, wide_m):
+    """Loss coefficient of a sudden widening.
+
+    Model: K = (1 - (d1/d2)^2)^2 of the dynamic pressure in the narrow pipe (Borda and Carnot).
+
+    Arguments:
+        narrow_m: Inner diameter before. [m] Range [1e-6;10].
+        wide_m: Inner diameter behind, not below narrow_m. [m] Range [1e-6;10].
+
+    Returns:
+        loss_coefficient: K.
+
+    Raises:
+        DomainError: an input is outside its range, or wide_m is below narrow_m
+
+    Source: Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, equation 8.39
+    """
+    return _runtime.call("freeair_fitting_expansion")((narrow_m, wide_m,))
+
+
+def fitting_contraction(*, wide_m, narrow_m):
+    """Loss coefficient of a sudden narrowing.
+
+    Model: K = (1 - (d2/d1)^2) / 2 of the dynamic pressure in the narrow pipe.
+
+    Arguments:
+        wide_m: Inner diameter before. [m] Range [1e-6;10].
+        narrow_m: Inner diameter behind, not above wide_m. [m] Range [1e-6;10].
+
+    Returns:
+        loss_coefficient: K.
+
+    Raises:
+        DomainError: an input is outside its range, or narrow_m is above wide_m
+
+    Source: Crane, Flow of Fluids through Valves, Fittings, and Pipe, Technical Paper 410, appendix
+    A (from memory)
+    """
+    return _runtime.call("freeair_fitting_contraction")((wide_m, narrow_m,))
+
+
+def isothermal_mass_flow(*, p1_pa, p2_pa, t_k, diameter_m, loss_number, r_j_kg_k):
+    """Mass flow from the pressures at both ends, for a known friction factor.
+
+    Model: the equation above.
+
+    Arguments:
+        p1_pa: Pressure at the inlet, absolute. [Pa] Range [1;1e8].
+        p2_pa: Pressure at the outlet, absolute, not above p1_pa. [Pa] Range [1;1e8].
+        t_k: Temperature. [K] Range [50;2000].
+        diameter_m: Inner diameter. [m] Range [1e-6;10].
+        loss_number: f L/d + K. Range [0;1e9].
+        r_j_kg_k: Specific gas constant; 287.05 for dry air. [J/(kg K)] Range [10;10000].
+
+    Returns:
+        mass_kg_s: Mass flow. [kg/s]
+
+    Raises:
+        DomainError: an input is outside its range, or p2_pa is above p1_pa
+        NoSolutionError: choked: the pressure at the outlet cannot fall so low
+
+    Source: Crane, Flow of Fluids through Valves, Fittings, and Pipe, Technical Paper 410, complete
+    isothermal equation
+    """
+    return _runtime.call("freeair_isothermal_mass_flow")((p1_pa, p2_pa, t_k, diameter_m, loss_number, r_j_kg_k,))
+
+
+IsothermalChokingResult = _collections.namedtuple(
+    "IsothermalChokingResult", ['p2_pa', 'mass_kg_s'])
+
+
+def isothermal_choking(*, p1_pa, t_k, diameter_m, loss_number, r_j_kg_k):
+    """Where a pipe chokes, for a known friction factor.
+
+    Model: the greatest flow of the equation above: G = p2 / sqrt(R T), (p1/p2)^2 - 1 - ln (p1/p2)^2
+    = loss_number, by Newton's method, at most 100 steps, to rounding.
+
+    Arguments:
+        p1_pa: Pressure at the inlet, absolute. [Pa] Range [1;1e8].
+        t_k: Temperature. [K] Range [50;2000].
+        diameter_m: Inner diameter. [m] Range [1e-6;10].
+        loss_number: f L/d + K. Range [0;1e9].
+        r_j_kg_k: Specific gas constant; 287.05 for dry air. [J/(kg K)] Range [10;10000].
+
+    Returns:
+        p2_pa: Pressure at the outlet, below which nothing changes. [Pa]
+        mass_kg_s: The greatest flow. [kg/s]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: algebra: greatest flow of the isothermal equation
+    """
+    return _runtime.call("freeair_isothermal_choking")((p1_pa, t_k, diameter_m, loss_number, r_j_kg_k,), IsothermalChokingResult)
+
+
+IsothermalFlowFromPressuresResult = _collections.namedtuple(
+    "IsothermalFlowFromPressuresResult", ['mass_kg_s', 'factor'])
+
+
+def isothermal_flow_from_pressures(*, pipe, p1_pa, p2_pa):
+    """Mass flow from the pressures at both ends of a pipe.
+
+    Model: the equation above with the friction factor of freeair_pipe_friction_factor, iterated at
+    most 200 times to 1e-14.
+
+    Arguments:
+        pipe: The pipe.
+        p1_pa: Pressure at the inlet, absolute. [Pa] Range [1;1e8].
+        p2_pa: Pressure at the outlet, absolute, not above p1_pa. [Pa] Range [1;1e8].
+
+    Returns:
+        mass_kg_s: Mass flow. [kg/s]
+        factor: Friction factor; infinite without flow.
+
+    Raises:
+        DomainError: an input is outside its range, or p2_pa is above p1_pa
+        StructureVersionError: pipe has an unknown size or content
+        NoSolutionError: choked: the pressure at the outlet cannot fall so low
+
+    Source: Crane, Flow of Fluids through Valves, Fittings, and Pipe, Technical Paper 410, complete
+    isothermal equation
+    """
+    return _runtime.call("freeair_isothermal_flow_from_pressures")((pipe, p1_pa, p2_pa,), IsothermalFlowFromPressuresResult)
+
+
+IsothermalOutletPressureResult = _collections.namedtuple(
+    "IsothermalOutletPressureResult", ['p2_pa', 'velocity_m_s', 'factor'])
+
+
+def isothermal_outlet_pressure(*, pipe, mass_kg_s, p1_pa):
+    """Pressure at the outlet of a pipe from the flow.
+
+    Model: the equation above by Newton's method, at most 100 steps, to rounding.
+
+    Arguments:
+        pipe: The pipe.
+        mass_kg_s: Mass flow. [kg/s] Range [0;1e6].
+        p1_pa: Pressure at the inlet, absolute. [Pa] Range [1;1e8].
+
+    Returns:
+        p2_pa: Pressure at the outlet, absolute. [Pa]
+        velocity_m_s: Velocity at the outlet, the greatest. [m/s]
+        factor: Friction factor; infinite without flow.
+
+    Raises:
+        DomainError: an input is outside its range
+        StructureVersionError: pipe has an unknown size or content
+        NoSolutionError: choked: so much cannot pass
+
+    Source: Crane, Flow of Fluids through Valves, Fittings, and Pipe, Technical Paper 410, complete
+    isothermal equation
+    """
+    return _runtime.call("freeair_isothermal_outlet_pressure")((pipe, mass_kg_s, p1_pa,), IsothermalOutletPressureResult)
+
+
+IsothermalInletPressureResult = _collections.namedtuple(
+    "IsothermalInletPressureResult", ['p1_pa', 'factor'])
+
+
+def isothermal_inlet_pressure(*, pipe, mass_kg_s, p2_pa):
+    """Pressure at the inlet of a pipe from the flow.
+
+    Model: the equation above by Newton's method, at most 100 steps, to rounding.
+
+    Arguments:
+        pipe: The pipe.
+        mass_kg_s: Mass flow. [kg/s] Range [0;1e6].
+        p2_pa: Pressure at the outlet, absolute. [Pa] Range [1;1e8].
+
+    Returns:
+        p1_pa: Pressure at the inlet, absolute. [Pa]
+        factor: Friction factor; infinite without flow.
+
+    Raises:
+        DomainError: an input is outside its range
+        StructureVersionError: pipe has an unknown size or content
+        NoSolutionError: choked: so much does not leave at this pressure
+
+    Source: Crane, Flow of Fluids through Valves, Fittings, and Pipe, Technical Paper 410, complete
+    isothermal equation
+    """
+    return _runtime.call("freeair_isothermal_inlet_pressure")((pipe, mass_kg_s, p2_pa,), IsothermalInletPressureResult)
+
+
+IsothermalDiameterResult = _collections.namedtuple(
+    "IsothermalDiameterResult", ['diameter_m', 'factor'])
+
+
+def isothermal_diameter(*, pipe, mass_kg_s, p1_pa, p2_pa):
+    """Diameter of a pipe for an allowed pressure drop.
+
+    Model: the equation above, bisection of the logarithm of the diameter between 1e-6 and 10 m, to
+    rounding.
+
+    Arguments:
+        pipe: The pipe; its diameter is not used.
+        mass_kg_s: Mass flow. [kg/s] Range [1e-9;1e6].
+        p1_pa: Pressure at the inlet, absolute. [Pa] Range [1;1e8].
+        p2_pa: Pressure at the outlet, absolute, below p1_pa. [Pa] Range [1;1e8].
+
+    Returns:
+        diameter_m: Inner diameter; freeair_pipe_size_from_diameter gives the next that can be
+            bought. [m]
+        factor: Friction factor.
+
+    Raises:
+        DomainError: an input is outside its range, or p2_pa is not below p1_pa
+        StructureVersionError: pipe has an unknown size or content
+        NoSolutionError: no diameter from 1e-6 to 10 m, or the pipe would choke
+
+    Source: Massey and Ward-Smith, Mechanics of Fluids, chapter 11, isothermal flow
+    """
+    return _runtime.call("freeair_isothermal_diameter")((pipe, mass_kg_s, p1_pa, p2_pa,), IsothermalDiameterResult)
+
+
+def fanno_parameter(*, mach, k):
+    """Friction parameter up to the critical state.
+
+    Model: f L star / d = (1 - M^2)/(k M^2) + (k+1)/(2k) ln((k+1) M^2 / (2 + (k-1) M^2)), without
+    loss near M = 1.
+
+    Arguments:
+        mach: Mach number. Range [1e-6;100].
+        k: Ratio of specific heats; 1.4 for air. Range (1;2].
+
+    Returns:
+        parameter: f L star / d.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, equation 11.98
+    """
+    return _runtime.call("freeair_fanno_parameter")((mach, k,))
+
+
+def fanno_mach_from_parameter(*, parameter, branch, k):
+    """Mach number from the friction parameter.
+
+    Model: inverse of freeair_fanno_parameter by Newton's method, at most 100 steps, to rounding.
+
+    Arguments:
+        parameter: f L star / d. Range [0;1e12].
+        branch: Below or above the speed of sound. One of FLOW_BRANCH_* (enumeration
+            freeair_flow_branch).
+        k: Ratio of specific heats; 1.4 for air. Range (1;2].
+
+    Returns:
+        mach: Mach number.
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: no supersonic flow has so large a parameter
+
+    Source: Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, equation 11.98
+    """
+    return _runtime.call("freeair_fanno_mach_from_parameter")((parameter, branch, k,))
+
+
+FannoRatiosResult = _collections.namedtuple(
+    "FannoRatiosResult", ['pressure_ratio', 'temperature_ratio', 'density_ratio', 'stagnation_ratio'])
+
+
+def fanno_ratios(*, mach, k):
+    """State over that at the critical length.
+
+    Model: T/T* = (k+1)/(2 + (k-1) M^2); p/p* = sqrt(T/T*) / M; rho/rho* = (p/p*)/(T/T*); p0/p0* =
+    (T/T*)^(-(k+1)/(2(k-1))) / M.
+
+    Arguments:
+        mach: Mach number. Range [1e-6;100].
+        k: Ratio of specific heats; 1.4 for air. Range (1;2].
+
+    Returns:
+        pressure_ratio: p/p*.
+        temperature_ratio: T/T*.
+        density_ratio: rho/rho*, also V* / V.
+        stagnation_ratio: p0/p0*.
+
+    Raises:
+        DomainError: an input is outside its range
+        ResultOverflowError: p0/p0* is beyond any number
+
+    Source: Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, equations 11.101 to 11.109
+    """
+    return _runtime.call("freeair_fanno_ratios")((mach, k,), FannoRatiosResult)
+
+
+def fanno_length(*, mach1, mach2, diameter_m, factor, k):
+    """Length of pipe between two Mach numbers.
+
+    Model: L = d/f ((f L star / d) of mach1 - that of mach2).
+
+    Arguments:
+        mach1: Mach number at the inlet. Range [1e-6;100].
+        mach2: Mach number at the outlet. Range [1e-6;100].
+        diameter_m: Inner diameter. [m] Range [1e-6;10].
+        factor: Friction factor. Range [1e-4;100].
+        k: Ratio of specific heats; 1.4 for air. Range (1;2].
+
+    Returns:
+        length_m: Length. [m]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: friction does not lead from the one to the other
+
+    Source: Murugaperumal, Gas Dynamics and Jet Propulsion, example 3.2
+    """
+    return _runtime.call("freeair_fanno_length")((mach1, mach2, diameter_m, factor, k,))
+
+
+FannoMassFlowResult = _collections.namedtuple(
+    "FannoMassFlowResult", ['mass_kg_s', 'mach1', 'mach2'])
+
+
+def fanno_mass_flow(*, p0_pa, t0_k, p2_pa, diameter_m, loss_number, k, r_j_kg_k):
+    """Mass flow from a vessel through a pipe.
+
+    Model: isentropic into the pipe, Fanno along it. Choked at the end where the pressure behind it
+    is below that of M = 1; else solved for the Mach number at the end by bisection of its
+    logarithm, to rounding.
+
+    Arguments:
+        p0_pa: Pressure in the vessel, absolute. [Pa] Range [1;1e8].
+        t0_k: Temperature in the vessel. [K] Range [50;2000].
+        p2_pa: Pressure behind the pipe, absolute, not above p0_pa. [Pa] Range [0;1e8].
+        diameter_m: Inner diameter. [m] Range [1e-6;10].
+        loss_number: f L/d, the loss coefficients of fittings added. Range [0;1e9].
+        k: Ratio of specific heats; 1.4 for air. Range (1;2].
+        r_j_kg_k: Specific gas constant; 287.05 for dry air. [J/(kg K)] Range [10;10000].
+
+    Returns:
+        mass_kg_s: Mass flow. [kg/s]
+        mach1: Mach number at the inlet of the pipe.
+        mach2: Mach number at its end; 1 when choked.
+
+    Raises:
+        DomainError: an input is outside its range, or p2_pa is above p0_pa
+
+    Caution: Blow guns and hoses injure; limit their pressure as local rules say.
+
+    Source: Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, examples 11.12 and 11.14
+    """
+    return _runtime.call("freeair_fanno_mass_flow")((p0_pa, t0_k, p2_pa, diameter_m, loss_number, k, r_j_kg_k,), FannoMassFlowResult)
+
+
+FannoOutletResult = _collections.namedtuple(
+    "FannoOutletResult", ['p2_pa', 't2_k', 'mach2'])
+
+
+def fanno_outlet(*, mass_kg_s, p1_pa, t1_k, diameter_m, loss_number, k, r_j_kg_k):
+    """State at the end of a pipe from the flow and the state at its inlet.
+
+    Model: Fanno flow over the loss number.
+
+    Arguments:
+        mass_kg_s: Mass flow. [kg/s] Range [1e-12;1e6].
+        p1_pa: Static pressure at the inlet, absolute. [Pa] Range [1;1e8].
+        t1_k: Static temperature at the inlet. [K] Range [50;2000].
+        diameter_m: Inner diameter. [m] Range [1e-6;10].
+        loss_number: f L/d, the loss coefficients of fittings added. Range [0;1e9].
+        k: Ratio of specific heats; 1.4 for air. Range (1;2].
+        r_j_kg_k: Specific gas constant; 287.05 for dry air. [J/(kg K)] Range [10;10000].
+
+    Returns:
+        p2_pa: Static pressure at the end, absolute. [Pa]
+        t2_k: Static temperature at the end. [K]
+        mach2: Mach number at the end.
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: choked: the pipe is too long for so much flow, or the inlet is supersonic
+
+    Source: Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, 11.5.1
+    """
+    return _runtime.call("freeair_fanno_outlet")((mass_kg_s, p1_pa, t1_k, diameter_m, loss_number, k, r_j_kg_k,), FannoOutletResult)
+
+
+def ring_main_share(*, length1_m, diameter1_m, length2_m, diameter2_m):
+    """Share of a flow that takes one of two parallel legs.
+
+    Model: 1 / (1 + sqrt((L1/d1^5) / (L2/d2^5))), the same friction factor in both.
+
+    Arguments:
+        length1_m: Length of the leg. [m] Range [0.001;1e6].
+        diameter1_m: Its inner diameter. [m] Range [0.001;10].
+        length2_m: Length of the other. [m] Range [0.001;1e6].
+        diameter2_m: Its inner diameter. [m] Range [0.001;10].
+
+    Returns:
+        share: Share that takes the leg.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, 8.5.2, parallel pipes
+    """
+    return _runtime.call("freeair_ring_main_share")((length1_m, diameter1_m, length2_m, diameter2_m,))
+
+
+RingMainFlowsResult = _collections.namedtuple(
+    "RingMainFlowsResult", ['flow_kg_s', 'p_pa', 'lowest_pa'])
+
+
+def ring_main_flows(*, length_m, diameter_m, offtake_kg_s, roughness_m, p_supply_pa, t_k, viscosity_pas=None, r_j_kg_k=None):
+    """Flows and pressures of a ring.
+
+    Model: the flow into the first piece is sought for which the differences of p^2 around the ring
+    add up to nothing (what the method of Hardy Cross corrects step by step), by the false position
+    method, at most 200 steps, to rounding; friction factors as freeair_pipe_friction_factor.
+
+    Arguments:
+        length_m: Length of each piece. [m] Range [0;1e6].
+        diameter_m: Inner diameter of each piece. [m] Range [0.001;10].
+        offtake_kg_s: Mass flow taken at the end of each piece; that of the last is taken at the
+            supply itself. [kg/s] Range [0;1e4].
+        roughness_m: Roughness of the inside; 45e-6 for steel. [m] Range [0;0.0001].
+        p_supply_pa: Pressure at the supply, absolute. [Pa] Range [1000;1e8].
+        t_k: Temperature. [K] Range [50;2000].
+        viscosity_pas: Dynamic viscosity. [Pa s] Range [1e-8;1]. Default: air at t_k, US Standard
+            Atmosphere 1976.
+        r_j_kg_k: Specific gas constant. [J/(kg K)] Range [10;10000]. Default: 287.05287, dry air.
+
+    Returns:
+        flow_kg_s: Mass flow in each piece, negative against the order of the list. [kg/s]
+        p_pa: Pressure at the end of each piece, absolute. [Pa]
+        lowest_pa: The lowest of them. [Pa]
+
+    Raises:
+        DataError: n is outside its range
+        DomainError: an input is outside its range, or no piece has a length
+        NoSolutionError: the ring cannot bring so much
+
+    Source: Cross, Analysis of flow in networks of conduits or conductors, University of Illinois
+    Bulletin 286 (1936)
+    """
+    return _runtime.call("freeair_ring_main_flows")((length_m, diameter_m, offtake_kg_s, roughness_m, p_supply_pa, t_k, viscosity_pas, r_j_kg_k,), RingMainFlowsResult)
+
+
+RingMainDeadEndResult = _collections.namedtuple(
+    "RingMainDeadEndResult", ['flow_kg_s', 'p_pa', 'lowest_pa'])
+
+
+def ring_main_dead_end(*, length_m, diameter_m, offtake_kg_s, roughness_m, p_supply_pa, t_k, viscosity_pas=None, r_j_kg_k=None):
+    """Flows and pressures of a main that ends dead.
+
+    Model: each piece carries what is taken at its end and behind it.
+
+    Arguments:
+        length_m: Length of each piece. [m] Range [0;1e6].
+        diameter_m: Inner diameter of each piece. [m] Range [0.001;10].
+        offtake_kg_s: Mass flow taken at the end of each piece. [kg/s] Range [0;1e4].
+        roughness_m: Roughness of the inside; 45e-6 for steel. [m] Range [0;0.0001].
+        p_supply_pa: Pressure at the supply, absolute. [Pa] Range [1000;1e8].
+        t_k: Temperature. [K] Range [50;2000].
+        viscosity_pas: Dynamic viscosity. [Pa s] Range [1e-8;1]. Default: air at t_k, US Standard
+            Atmosphere 1976.
+        r_j_kg_k: Specific gas constant. [J/(kg K)] Range [10;10000]. Default: 287.05287, dry air.
+
+    Returns:
+        flow_kg_s: Mass flow in each piece. [kg/s]
+        p_pa: Pressure at the end of each piece, absolute. [Pa]
+        lowest_pa: The lowest of them, at the dead end. [Pa]
+
+    Raises:
+        DataError: n is outside its range
+        DomainError: an input is outside its range
+        NoSolutionError: the main cannot bring so much
+
+    Source: algebra: continuity and the isothermal equation without acceleration
+    """
+    return _runtime.call("freeair_ring_main_dead_end")((length_m, diameter_m, offtake_kg_s, roughness_m, p_supply_pa, t_k, viscosity_pas, r_j_kg_k,), RingMainDeadEndResult)
 
 
 def compression_work_isothermal(*, r_j_kg_k, t1_k, p1_pa, p2_pa):
@@ -10803,8 +11625,29 @@ __all__ = [
     "FAULT_RELIEF_WEAK",
     "FAULT_RUN_CAPACITOR",
     "FAULT_UNLOADER_LEAK",
+    "FITTING_ANGLE_VALVE",
+    "FITTING_BALL_VALVE",
+    "FITTING_ELBOW_45",
+    "FITTING_ELBOW_90",
+    "FITTING_ELBOW_90_LONG",
+    "FITTING_ENTRANCE_INWARD",
+    "FITTING_ENTRANCE_ROUND",
+    "FITTING_ENTRANCE_SHARP",
+    "FITTING_EXIT",
+    "FITTING_FLANGED",
+    "FITTING_GATE_VALVE",
+    "FITTING_GLOBE_VALVE",
+    "FITTING_RETURN_BEND",
+    "FITTING_SWING_CHECK",
+    "FITTING_TEE_BRANCH",
+    "FITTING_TEE_RUN",
+    "FITTING_THREADED",
+    "FITTING_UNION",
     "FLOW_SUBSONIC",
     "FLOW_SUPERSONIC",
+    "FannoMassFlowResult",
+    "FannoOutletResult",
+    "FannoRatiosResult",
     "FastenerPreloadResult",
     "FastenerStrengthResult",
     "FastenerTorqueForGradeResult",
@@ -10819,6 +11662,12 @@ __all__ = [
     "InferenceRankResult",
     "InferenceScatter",
     "InferenceVisit",
+    "IsothermalChokingResult",
+    "IsothermalDiameterResult",
+    "IsothermalFlowFromPressuresResult",
+    "IsothermalInletPressureResult",
+    "IsothermalOutletPressureResult",
+    "IsothermalPipe",
     "LIKELIHOOD_DERIVED",
     "LIKELIHOOD_DIFFERENCE",
     "LIKELIHOOD_LOG",
@@ -10890,6 +11739,14 @@ __all__ = [
     "PARAMETER_OPTIONAL",
     "PARAMETER_OUTPUT",
     "PARAMETER_UPPER_CLOSED",
+    "PIPE_CAST_IRON",
+    "PIPE_DRAWN",
+    "PIPE_EN_MEDIUM",
+    "PIPE_GALVANIZED",
+    "PIPE_SCHEDULE_40",
+    "PIPE_SCHEDULE_80",
+    "PIPE_SMOOTH",
+    "PIPE_STEEL",
     "PREDICTION_DRAWN_DOWN",
     "PREDICTION_GIVEN",
     "PREDICTION_SOAKED",
@@ -10904,6 +11761,8 @@ __all__ = [
     "PUMPUP_DRAWN_DOWN",
     "PUMPUP_SOAKED",
     "PUMPUP_UNKNOWN",
+    "PipeSizeFromDiameterResult",
+    "PipeSizeResult",
     "PredictionLeakDownResult",
     "PredictionPumpupResult",
     "PredictionResult",
@@ -10937,6 +11796,8 @@ __all__ = [
     "ReceiverCycleResult",
     "ReferenceConditionsResult",
     "ReferenceMassFlowFromVolumeFlowResult",
+    "RingMainDeadEndResult",
+    "RingMainFlowsResult",
     "SAFETY_HIGH",
     "SAFETY_LOWER",
     "SAFETY_UNKNOWN",
@@ -11120,6 +11981,12 @@ __all__ = [
     "expectation_compare",
     "expectation_of_run",
     "expectation_times",
+    "fanno_length",
+    "fanno_mach_from_parameter",
+    "fanno_mass_flow",
+    "fanno_outlet",
+    "fanno_parameter",
+    "fanno_ratios",
     "fastener_nut_factor",
     "fastener_pitch",
     "fastener_preload",
@@ -11132,6 +11999,12 @@ __all__ = [
     "fault_apply",
     "fault_count",
     "fault_name",
+    "fitting_coefficient_from_length",
+    "fitting_contraction",
+    "fitting_equivalent_length",
+    "fitting_expansion",
+    "fitting_length_ratio",
+    "fitting_loss_coefficient",
     "flow_area_from_mass_flow",
     "flow_critical_coefficient",
     "flow_critical_pressure_ratio",
@@ -11148,6 +12021,12 @@ __all__ = [
     "indicator_mep_from_card",
     "indicator_work",
     "inference_rank",
+    "isothermal_choking",
+    "isothermal_diameter",
+    "isothermal_flow_from_pressures",
+    "isothermal_inlet_pressure",
+    "isothermal_mass_flow",
+    "isothermal_outlet_pressure",
     "leakage_at_pressure_from_decay",
     "leakage_cost",
     "leakage_flow_at_pressure",
@@ -11229,6 +12108,15 @@ __all__ = [
     "performance_saving_from_pressure",
     "performance_specific_power",
     "performance_temperature_from_efficiency",
+    "pipe_diameter_from_velocity",
+    "pipe_drop_harris",
+    "pipe_friction_factor",
+    "pipe_pressure_drop",
+    "pipe_reynolds",
+    "pipe_roughness",
+    "pipe_size",
+    "pipe_size_from_diameter",
+    "pipe_velocity",
     "prediction_leak_down",
     "prediction_level_off",
     "prediction_pumpup",
@@ -11272,6 +12160,9 @@ __all__ = [
     "reference_name",
     "reference_text",
     "reference_volume_flow_from_mass_flow",
+    "ring_main_dead_end",
+    "ring_main_flows",
+    "ring_main_share",
     "rotary_volume_ratio",
     "rotary_work",
     "safety_burn_threshold",

@@ -101,6 +101,32 @@ NOZZLE_CYLINDRICAL: int
 SAFETY_UNKNOWN: int
 SAFETY_LOWER: int
 SAFETY_HIGH: int
+PIPE_DRAWN: int
+PIPE_STEEL: int
+PIPE_GALVANIZED: int
+PIPE_CAST_IRON: int
+PIPE_SMOOTH: int
+PIPE_SCHEDULE_40: int
+PIPE_SCHEDULE_80: int
+PIPE_EN_MEDIUM: int
+FITTING_ELBOW_90: int
+FITTING_ELBOW_90_LONG: int
+FITTING_ELBOW_45: int
+FITTING_RETURN_BEND: int
+FITTING_TEE_RUN: int
+FITTING_TEE_BRANCH: int
+FITTING_UNION: int
+FITTING_GLOBE_VALVE: int
+FITTING_ANGLE_VALVE: int
+FITTING_GATE_VALVE: int
+FITTING_BALL_VALVE: int
+FITTING_SWING_CHECK: int
+FITTING_ENTRANCE_SHARP: int
+FITTING_ENTRANCE_INWARD: int
+FITTING_ENTRANCE_ROUND: int
+FITTING_EXIT: int
+FITTING_THREADED: int
+FITTING_FLANGED: int
 CONDUCTOR_COPPER: int
 CONDUCTOR_COPPER_FLEXIBLE: int
 CONDUCTOR_ALUMINIUM: int
@@ -414,6 +440,16 @@ class CapacitorMotorPerformance(Structure):
     auxiliary_a: float
     capacitor_v: float
     def __init__(self, *, torque_nm: float | None = ..., mechanical_w: float | None = ..., input_w: float | None = ..., power_factor: float | None = ..., line_a: float | None = ..., main_a: float | None = ..., auxiliary_a: float | None = ..., capacitor_v: float | None = ...) -> None: ...
+
+class IsothermalPipe(Structure):
+    length_m: float
+    diameter_m: float
+    roughness_m: float
+    loss_coefficient: float
+    t_k: float
+    viscosity_pas: float
+    r_j_kg_k: float
+    def __init__(self, *, length_m: float | None = ..., diameter_m: float | None = ..., roughness_m: float | None = ..., loss_coefficient: float | None = ..., t_k: float | None = ..., viscosity_pas: float | None = ..., r_j_kg_k: float | None = ...) -> None: ...
 
 class BlowdownVessel(Structure):
     v_m3: float
@@ -1966,6 +2002,206 @@ def safety_cleaning_pressure(*, p_atm_pa: _Array) -> Any: ...
 def safety_stored_energy_hazard(*, energy_j: float) -> int: ...
 @overload
 def safety_stored_energy_hazard(*, energy_j: _Array) -> Any: ...
+
+@overload
+def pipe_reynolds(*, mass_kg_s: float, diameter_m: float, viscosity_pas: float) -> float: ...
+@overload
+def pipe_reynolds(*, mass_kg_s: _Array, diameter_m: _Array, viscosity_pas: _Array) -> Any: ...
+
+@overload
+def pipe_velocity(*, mass_kg_s: float, diameter_m: float, p_pa: float, t_k: float, r_j_kg_k: float) -> float: ...
+@overload
+def pipe_velocity(*, mass_kg_s: _Array, diameter_m: _Array, p_pa: _Array, t_k: _Array, r_j_kg_k: _Array) -> Any: ...
+
+@overload
+def pipe_diameter_from_velocity(*, mass_kg_s: float, velocity_m_s: float, p_pa: float, t_k: float, r_j_kg_k: float) -> float: ...
+@overload
+def pipe_diameter_from_velocity(*, mass_kg_s: _Array, velocity_m_s: _Array, p_pa: _Array, t_k: _Array, r_j_kg_k: _Array) -> Any: ...
+
+@overload
+def pipe_friction_factor(*, reynolds: float, roughness: float) -> float: ...
+@overload
+def pipe_friction_factor(*, reynolds: _Array, roughness: _Array) -> Any: ...
+
+@overload
+def pipe_pressure_drop(*, mass_kg_s: float, diameter_m: float, length_m: float, factor: float, loss_coefficient: float, p_pa: float, t_k: float, r_j_kg_k: float) -> float: ...
+@overload
+def pipe_pressure_drop(*, mass_kg_s: _Array, diameter_m: _Array, length_m: _Array, factor: _Array, loss_coefficient: _Array, p_pa: _Array, t_k: _Array, r_j_kg_k: _Array) -> Any: ...
+
+@overload
+def pipe_drop_harris(*, q_m3_s: float, diameter_m: float, length_m: float, p_pa: float) -> float: ...
+@overload
+def pipe_drop_harris(*, q_m3_s: _Array, diameter_m: _Array, length_m: _Array, p_pa: _Array) -> Any: ...
+
+@overload
+def pipe_roughness(*, material: int) -> float: ...
+@overload
+def pipe_roughness(*, material: _Array) -> Any: ...
+
+class PipeSizeResult(NamedTuple):
+    outer_m: float
+    wall_m: float
+    inner_m: float
+
+@overload
+def pipe_size(*, series: int, dn: int) -> PipeSizeResult: ...
+@overload
+def pipe_size(*, series: _Array, dn: _Array) -> Any: ...
+
+class PipeSizeFromDiameterResult(NamedTuple):
+    dn: int
+    inner_m: float
+
+@overload
+def pipe_size_from_diameter(*, series: int, diameter_m: float) -> PipeSizeFromDiameterResult: ...
+@overload
+def pipe_size_from_diameter(*, series: _Array, diameter_m: _Array) -> Any: ...
+
+@overload
+def fitting_loss_coefficient(*, fitting: int, joint: int) -> float: ...
+@overload
+def fitting_loss_coefficient(*, fitting: _Array, joint: _Array) -> Any: ...
+
+@overload
+def fitting_length_ratio(*, fitting: int) -> float: ...
+@overload
+def fitting_length_ratio(*, fitting: _Array) -> Any: ...
+
+@overload
+def fitting_equivalent_length(*, loss_coefficient: float, factor: float, diameter_m: float) -> float: ...
+@overload
+def fitting_equivalent_length(*, loss_coefficient: _Array, factor: _Array, diameter_m: _Array) -> Any: ...
+
+@overload
+def fitting_coefficient_from_length(*, length_m: float, factor: float, diameter_m: float) -> float: ...
+@overload
+def fitting_coefficient_from_length(*, length_m: _Array, factor: _Array, diameter_m: _Array) -> Any: ...
+
+@overload
+def fitting_expansion(*, narrow_m: float, wide_m: float) -> float: ...
+@overload
+def fitting_expansion(*, narrow_m: _Array, wide_m: _Array) -> Any: ...
+
+@overload
+def fitting_contraction(*, wide_m: float, narrow_m: float) -> float: ...
+@overload
+def fitting_contraction(*, wide_m: _Array, narrow_m: _Array) -> Any: ...
+
+@overload
+def isothermal_mass_flow(*, p1_pa: float, p2_pa: float, t_k: float, diameter_m: float, loss_number: float, r_j_kg_k: float) -> float: ...
+@overload
+def isothermal_mass_flow(*, p1_pa: _Array, p2_pa: _Array, t_k: _Array, diameter_m: _Array, loss_number: _Array, r_j_kg_k: _Array) -> Any: ...
+
+class IsothermalChokingResult(NamedTuple):
+    p2_pa: float
+    mass_kg_s: float
+
+@overload
+def isothermal_choking(*, p1_pa: float, t_k: float, diameter_m: float, loss_number: float, r_j_kg_k: float) -> IsothermalChokingResult: ...
+@overload
+def isothermal_choking(*, p1_pa: _Array, t_k: _Array, diameter_m: _Array, loss_number: _Array, r_j_kg_k: _Array) -> Any: ...
+
+class IsothermalFlowFromPressuresResult(NamedTuple):
+    mass_kg_s: float
+    factor: float
+
+@overload
+def isothermal_flow_from_pressures(*, pipe: IsothermalPipe, p1_pa: float, p2_pa: float) -> IsothermalFlowFromPressuresResult: ...
+@overload
+def isothermal_flow_from_pressures(*, pipe: IsothermalPipe, p1_pa: _Array, p2_pa: _Array) -> Any: ...
+
+class IsothermalOutletPressureResult(NamedTuple):
+    p2_pa: float
+    velocity_m_s: float
+    factor: float
+
+@overload
+def isothermal_outlet_pressure(*, pipe: IsothermalPipe, mass_kg_s: float, p1_pa: float) -> IsothermalOutletPressureResult: ...
+@overload
+def isothermal_outlet_pressure(*, pipe: IsothermalPipe, mass_kg_s: _Array, p1_pa: _Array) -> Any: ...
+
+class IsothermalInletPressureResult(NamedTuple):
+    p1_pa: float
+    factor: float
+
+@overload
+def isothermal_inlet_pressure(*, pipe: IsothermalPipe, mass_kg_s: float, p2_pa: float) -> IsothermalInletPressureResult: ...
+@overload
+def isothermal_inlet_pressure(*, pipe: IsothermalPipe, mass_kg_s: _Array, p2_pa: _Array) -> Any: ...
+
+class IsothermalDiameterResult(NamedTuple):
+    diameter_m: float
+    factor: float
+
+@overload
+def isothermal_diameter(*, pipe: IsothermalPipe, mass_kg_s: float, p1_pa: float, p2_pa: float) -> IsothermalDiameterResult: ...
+@overload
+def isothermal_diameter(*, pipe: IsothermalPipe, mass_kg_s: _Array, p1_pa: _Array, p2_pa: _Array) -> Any: ...
+
+@overload
+def fanno_parameter(*, mach: float, k: float) -> float: ...
+@overload
+def fanno_parameter(*, mach: _Array, k: _Array) -> Any: ...
+
+@overload
+def fanno_mach_from_parameter(*, parameter: float, branch: int, k: float) -> float: ...
+@overload
+def fanno_mach_from_parameter(*, parameter: _Array, branch: _Array, k: _Array) -> Any: ...
+
+class FannoRatiosResult(NamedTuple):
+    pressure_ratio: float
+    temperature_ratio: float
+    density_ratio: float
+    stagnation_ratio: float
+
+@overload
+def fanno_ratios(*, mach: float, k: float) -> FannoRatiosResult: ...
+@overload
+def fanno_ratios(*, mach: _Array, k: _Array) -> Any: ...
+
+@overload
+def fanno_length(*, mach1: float, mach2: float, diameter_m: float, factor: float, k: float) -> float: ...
+@overload
+def fanno_length(*, mach1: _Array, mach2: _Array, diameter_m: _Array, factor: _Array, k: _Array) -> Any: ...
+
+class FannoMassFlowResult(NamedTuple):
+    mass_kg_s: float
+    mach1: float
+    mach2: float
+
+@overload
+def fanno_mass_flow(*, p0_pa: float, t0_k: float, p2_pa: float, diameter_m: float, loss_number: float, k: float, r_j_kg_k: float) -> FannoMassFlowResult: ...
+@overload
+def fanno_mass_flow(*, p0_pa: _Array, t0_k: _Array, p2_pa: _Array, diameter_m: _Array, loss_number: _Array, k: _Array, r_j_kg_k: _Array) -> Any: ...
+
+class FannoOutletResult(NamedTuple):
+    p2_pa: float
+    t2_k: float
+    mach2: float
+
+@overload
+def fanno_outlet(*, mass_kg_s: float, p1_pa: float, t1_k: float, diameter_m: float, loss_number: float, k: float, r_j_kg_k: float) -> FannoOutletResult: ...
+@overload
+def fanno_outlet(*, mass_kg_s: _Array, p1_pa: _Array, t1_k: _Array, diameter_m: _Array, loss_number: _Array, k: _Array, r_j_kg_k: _Array) -> Any: ...
+
+@overload
+def ring_main_share(*, length1_m: float, diameter1_m: float, length2_m: float, diameter2_m: float) -> float: ...
+@overload
+def ring_main_share(*, length1_m: _Array, diameter1_m: _Array, length2_m: _Array, diameter2_m: _Array) -> Any: ...
+
+class RingMainFlowsResult(NamedTuple):
+    flow_kg_s: _Sequence[float]
+    p_pa: _Sequence[float]
+    lowest_pa: float
+
+def ring_main_flows(*, length_m: _Sequence[float], diameter_m: _Sequence[float], offtake_kg_s: _Sequence[float], roughness_m: float, p_supply_pa: float, t_k: float, viscosity_pas: float | None = ..., r_j_kg_k: float | None = ...) -> RingMainFlowsResult: ...
+
+class RingMainDeadEndResult(NamedTuple):
+    flow_kg_s: _Sequence[float]
+    p_pa: _Sequence[float]
+    lowest_pa: float
+
+def ring_main_dead_end(*, length_m: _Sequence[float], diameter_m: _Sequence[float], offtake_kg_s: _Sequence[float], roughness_m: float, p_supply_pa: float, t_k: float, viscosity_pas: float | None = ..., r_j_kg_k: float | None = ...) -> RingMainDeadEndResult: ...
 
 @overload
 def compression_work_isothermal(*, r_j_kg_k: float, t1_k: float, p1_pa: float, p2_pa: float) -> float: ...
