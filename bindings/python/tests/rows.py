@@ -106,6 +106,8 @@ def outputs_of(row, result):
     for name, text in items(row["outputs"]):
         match = re.match(r"^(\w+)(?:\[(\d+)\])?(?:\.(\w+))?$", name)
         argument = arguments[match[1]]
+        if match[1] not in by_name and row["status"] == "WARN_TRUNCATED":
+            continue  # the list is as long as there was room, the count is not given
         if match[1] not in by_name:  # a count that cut an array
             array = next(k for k, v in entry.found.items() if v is not None
                          and entry.arguments[v].name == match[1])
