@@ -68,7 +68,7 @@ spoil $file '"n": "1.35"' '"n": "13.5"' 1 'n = 13\.5 .*is outside its range'
 spoil $file 'compression_power_from_free_air' 'compression_power' 1 "no function 'compression_power'"
 spoil $file '"get": "power"' '"get": "n"' 1 "'n' is known already"
 spoil $file '"of": "power"' '"of": "might"' 1 "no quantity 'might'"
-spoil $file 'm \* cp \* (t2 - t1)' 'm * cp * (t2 - ' 1 'step 1: '
+spoil $file 'm \* cp \* (t2 - t1)' 'm * cp * (t2 - ' 1 'step 1: .*nexpected'
 spoil $file '"unit": "kW"' '"unit": "kPa"' 1 "'kPa' does not measure W"
 spoil $file '"title"' '"tilte"' 2 'rajput-ic-20-1: '
 spoil $file '"id": "rajput-ic-20-2"' '"id": "rajput-ic-20-1"' 2 'this id is taken'

@@ -73,8 +73,9 @@ static int evaluate(solution *s, const char *expression, double *value)
   for (size_t i = 0; i < s->n; i++) mupDefineVar(parser, s->quantity[i].name, &s->quantity[i].value);
   mupSetExpr(parser, expression);
   *value = mupEval(parser);
-  int ok = !mupError(parser) && isfinite(*value);
-  if (!ok) refuse(s, "'%s': %s", expression, mupError(parser) ? mupGetErrorMsg(parser) : "the result is not finite");
+  const int failed = mupError(parser); /* reading it clears it */
+  const int ok = !failed && isfinite(*value);
+  if (!ok) refuse(s, "'%s': %s", expression, failed ? mupGetErrorMsg(parser) : "the result is not finite");
   mupRelease(parser);
   return ok;
 }
@@ -86,7 +87,8 @@ static int write_number(solution *s, const place *at, const char *expression, ch
   const quantity *q = known(s, expression);
   if (q != NULL && strcmp(at->leaf->unit, "any") != 0 && strcmp(q->unit, at->leaf->unit) != 0)
     return refuse(s, "%s is in %s, but %s is in %s", at->name, at->leaf->unit, q->name, q->unit);
-  if (!evaluate(s, expression, &value)) return 0;
+  if (strcmp(expression, "inf") == 0) value = INFINITY; /* as degrees of freedom */
+  else if (!evaluate(s, expression, &value)) return 0;
   snprintf(text, size, "%.17g", value);
   return 1;
 }
@@ -127,7 +129,7 @@ static int take(solution *s, job *j, const char *name, const char *output)
   if (element >= j->elements[at.parameter]) return refuse(s, "%s: there is no such element", output);
   const double value = job_value(j, &at, 0, element);
   if (isnan(value)) return refuse(s, "%s is not a number", output);
-  return learn(s, name, value, at.leaf->unit);
+  return learn(s, name, value, strcmp(at.leaf->unit, "any") == 0 ? "1" : at.leaf->unit); /* any: the caller's own */
 }
 
 /* What has no name but its own: a function with one output. */
@@ -214,7 +216,6 @@ static int prints_as(double value, const char *printed)
 static int in_unit(solution *s, double si, const char *from, const char *unit, double *value)
 {
   const char *kind = si_of(unit);
-  if (strcmp(from, "any") == 0) from = "1"; /* the caller's own, such as money */
   if (kind == NULL || strcmp(kind, from) != 0) return refuse(s, "'%s' does not measure %s", unit, from);
   *value = si;
   return strcmp(from, "1") == 0 && strcmp(unit, "1") == 0 ? 1 : freeair_units_from_si(si, unit, value) == FREEAIR_OK ||
