@@ -65,6 +65,7 @@ static int draw(const char *svg, const card *c, size_t n)
     }
   fprintf(plot, "set multiplot layout 1,%d\nset key top right font ',9' samplen 1\n", stages);
   for (int s = 0; s < stages; s++) {
+    if (s == 1) fprintf(plot, "unset key\n"); /* the colours are those of the first stage */
     fprintf(plot, "set title '%s'\nset xlabel 'volume, L'\nset ylabel 'bar absolute'\nplot ",
             stages == 1 ? "single stage" : s == 0 ? "first stage" : "second stage");
     for (size_t i = 0; i < n; i++)
