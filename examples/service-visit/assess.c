@@ -250,6 +250,56 @@ static void observe_log(assessment *a)
   }
 }
 
+/* The readings as the physical model takes them: times of the standard runs, anything else of a run from empty as
+ * its log. */
+static int32_t rank_on_model(assessment *a, const freeair_diagnosis_options *options)
+{
+  const visit *v = a->v;
+  const freeair_inference_scatter scatter = FREEAIR_INFERENCE_SCATTER_INIT;
+  freeair_inference_visit how = FREEAIR_INFERENCE_VISIT_INIT;
+  freeair_evidence_readings found = a->found;
+  double t_s[VISIT_POINTS], p_pa[VISIT_POINTS];
+  size_t n_log = 0;
+  how.receiver_pa = v->readings_at_pa;
+  found.delivery_m3_s = found.u_delivery_m3_s = NAN;
+  found.t_empty_to_cutout_s = found.t_cutin_to_cutout_s = NAN;
+  for (size_t i = 0; i < a->n_runs; i++) {
+    const visit_run *run = a->run[i].run;
+    const int to_cut_out = near(run->p_to_pa, a->machine.cut_out_pa, a->machine.cut_out_pa);
+    if (from_empty(a, run)) {
+      if (to_cut_out && isnan(found.t_empty_to_cutout_s)) found.t_empty_to_cutout_s = run->duration_s;
+      if (n_log > 0 || (to_cut_out && run->n_points <= 2)) continue;
+      how.from_pa = run->p_from_pa;
+      for (size_t k = 1; k < run->n_points; k++) {
+        t_s[n_log] = run->t_s[k] - run->t_s[0];
+        p_pa[n_log++] = run->p_pa[k];
+      }
+      if (n_log > 0) continue;
+      t_s[0] = run->duration_s;
+      p_pa[n_log++] = run->p_to_pa;
+    } else if (to_cut_out && near(run->p_from_pa, a->machine.cut_in_pa, a->machine.cut_out_pa) &&
+               isnan(found.t_cutin_to_cutout_s)) {
+      found.t_cutin_to_cutout_s = run->duration_s;
+    }
+  }
+  for (size_t i = 0; i < ASSESS_CAUSES; i++) a->effect[i] = (freeair_inference_effect)FREEAIR_INFERENCE_EFFECT_INIT;
+  return freeair_inference_rank(&a->machine, &v->site, &a->subject, &how, &scatter, &a->expected, &found, t_s, p_pa,
+                                n_log, NULL, NULL, 0, a->observation, a->answer, a->n_observations, NULL, 0, options,
+                                a->cause, sizeof a->cause[0], ASSESS_CAUSES, &a->n_causes, a->effect,
+                                sizeof a->effect[0], ASSESS_CAUSES, &a->n_effects, a->reason, sizeof a->reason[0],
+                                ASSESS_REASONS, &a->n_reasons, a->finding, sizeof a->finding[0], ASSESS_FINDINGS,
+                                &a->n_findings, &a->summary);
+}
+
+/* Without a description, by the tables of the trade. */
+static int32_t rank_by_table(assessment *a, const freeair_diagnosis_options *options)
+{
+  return freeair_diagnosis_rank(&a->subject, &a->expected, &a->found, a->observation, a->answer, a->n_observations,
+                                NULL, 0, options, a->cause, sizeof a->cause[0], ASSESS_CAUSES, &a->n_causes,
+                                a->reason, sizeof a->reason[0], ASSESS_REASONS, &a->n_reasons, a->finding,
+                                sizeof a->finding[0], ASSESS_FINDINGS, &a->n_findings, &a->summary);
+}
+
 static int diagnose(assessment *a)
 {
   const visit *v = a->v;
@@ -266,12 +316,10 @@ static int diagnose(assessment *a)
   for (size_t i = 0; i < ASSESS_FINDINGS; i++)
     a->finding[i] = (freeair_diagnosis_finding)FREEAIR_DIAGNOSIS_FINDING_INIT;
   for (size_t i = 0; i < ASSESS_CHECKS; i++) a->check[i] = (freeair_diagnosis_check)FREEAIR_DIAGNOSIS_CHECK_INIT;
-  int32_t status = freeair_diagnosis_rank(
-      &a->subject, &a->expected, &a->found, a->observation, a->answer, a->n_observations, NULL, 0, &options, a->cause,
-      sizeof a->cause[0], ASSESS_CAUSES, &a->n_causes, a->reason, sizeof a->reason[0], ASSESS_REASONS, &a->n_reasons,
-      a->finding, sizeof a->finding[0], ASSESS_FINDINGS, &a->n_findings, &a->summary);
+  int32_t status = a->has_machine ? rank_on_model(a, &options) : rank_by_table(a, &options);
   if (status < 0) return refuse(a, "%s: no diagnosis: %s", v->path, freeair_status_text(status));
   if (a->n_causes > ASSESS_CAUSES) a->n_causes = ASSESS_CAUSES;
+  if (a->n_effects > a->n_causes) a->n_effects = a->n_causes;
   if (a->n_reasons > ASSESS_REASONS) a->n_reasons = ASSESS_REASONS;
   if (a->n_findings > ASSESS_FINDINGS) a->n_findings = ASSESS_FINDINGS;
   status = freeair_diagnosis_check_rank(&a->subject, &a->found, a->observation, a->answer, a->n_observations,

@@ -53,10 +53,11 @@ typedef struct assessment {
   freeair_diagnosis_subject subject;
   freeair_diagnosis_summary summary;
   freeair_diagnosis_cause cause[ASSESS_CAUSES];
+  freeair_inference_effect effect[ASSESS_CAUSES]; /* of each cause, where the machine is described */
   freeair_diagnosis_reason reason[ASSESS_REASONS];
   freeair_diagnosis_finding finding[ASSESS_FINDINGS];
   freeair_diagnosis_check check[ASSESS_CHECKS];
-  size_t n_causes, n_reasons, n_findings, n_checks;
+  size_t n_causes, n_effects, n_reasons, n_findings, n_checks;
   uint32_t cautions; /* of all that is advised */
   char message[VISIT_TEXT];
 } assessment;

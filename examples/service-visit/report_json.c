@@ -89,6 +89,12 @@ static json_t *causes(const assessment *a)
     json_object_set_new(entry, "check", name_of(FREEAIR_EVIDENCE_KIND_CHECK, c->check));
     json_object_set_new(entry, "cautions", caution_texts(c->cautions));
     json_object_set_new(entry, "reasons", why);
+    if (i < a->n_effects) {
+      json_t *effect = structure("freeair_inference_effect", &a->effect[i]);
+      json_object_del(effect, "cause");
+      json_object_set_new(effect, "fault", json_string(freeair_fault_name(a->effect[i].fault)));
+      json_object_set_new(entry, "effect", effect);
+    }
     json_array_append_new(list, entry);
   }
   return list;

@@ -266,7 +266,9 @@ static void reasons(const assessment *a, int32_t cause, int against)
              : factor < 1000.0 ? "%.0f times"
                                : "over a thousand times",
              factor);
-    if (r->reading > 0)
+    if (r->reading == FREEAIR_EVIDENCE_DELIVERY && isnan(r->found))
+      snprintf(text, sizeof text, "how the pressure rose, %s %s likely", odds, against ? "less" : "more");
+    else if (r->reading > 0)
       snprintf(text, sizeof text, "%s %s%s%s%s, %s %s likely",
                freeair_evidence_title(FREEAIR_EVIDENCE_KIND_READING, r->reading),
                show_reading(a, r->reading, r->found, t), isnan(r->expected) ? "" : " (sound: ",

@@ -158,7 +158,7 @@ FREEAIR_API int32_t freeair_inference_effect_init(freeair_inference_effect *effe
  * and something else, with the priors and answers of freeair_diagnosis_rank. A
  * fault of size y (prior y exp(-y/size), freeair_likelihood_size) shows what
  * freeair_fault_apply and the crank-angle model make of it: operating points at
- * four receiver pressures and up to four severities are interpolated, and the
+ * four receiver pressures and up to five severities are interpolated, and the
  * receiver is run again for each size. The readings together have Student's t
  * distribution of 12 degrees of freedom about that; its covariance is of the
  * noise, of the scatter through the model's derivatives about the sound machine,

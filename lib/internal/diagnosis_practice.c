@@ -158,6 +158,7 @@ void freeair__ranking_make(const freeair__priors *prior, const freeair__posterio
 static void find_groups(freeair__ranking *by)
 {
   const double undecided = 1.0986122886681098;
+  const double together = 1.25; /* probabilities of causes that do not compete: both are present */
   int32_t group = 1;
   for (int lead = 0; lead < by->n; lead++) {
     freeair_diagnosis_cause *first = &by->row[lead];
@@ -167,7 +168,7 @@ static void find_groups(freeair__ranking *by)
       freeair_diagnosis_cause *row = &by->row[i];
       if (row->group != 0 || row->probability < 0.02) continue;
       const double ratio = log(row->probability / row->prior) - log(first->probability / first->prior);
-      if (fabs(ratio) > undecided) continue;
+      if (fabs(ratio) > undecided || row->probability + first->probability > together) continue;
       row->group = group;
       members++;
     }

@@ -9,7 +9,7 @@
 
 enum {
   FREEAIR__PLANT_POINTS = 4,   /* receiver pressures, evenly in the square root */
-  FREEAIR__PLANT_NODES = 5,    /* severities, the sound machine included */
+  FREEAIR__PLANT_NODES = 6,    /* severities, the sound machine included */
   FREEAIR__PLANT_SIZES = 33,   /* entries of the table from severity to size */
   FREEAIR__PLANT_TIMES = 12    /* pressures at which a run is timed, at most */
 };

@@ -10543,7 +10543,8 @@ def diagnosis_rank(*, subject, expected, found, observation=None, answer=None, p
     with all evidence less those without that item, held within 27.6 (a million million to one). A
     reading contradicts when, by the distribution that all other evidence and the listed causes
     predict for it, it lies beyond options.contradiction normal standard deviations. Causes whose
-    likelihoods are within a factor of 3 of the most probable one of their group are not told apart.
+    likelihoods are within a factor of 3 of the most probable one of their group, and that are not
+    both probable, are not told apart.
 
     The verdict is firm when the probability of a sound machine is at least options.confidence, or
     at most one less that, also without any one reading that contradicts.
@@ -10602,7 +10603,7 @@ def inference_rank(*, machine, site, subject, visit, scatter, expected, found, l
     Model: hypotheses are a sound machine, each cause alone, each pair of faults, and something
     else, with the priors and answers of freeair_diagnosis_rank. A fault of size y (prior y
     exp(-y/size), freeair_likelihood_size) shows what freeair_fault_apply and the crank-angle model
-    make of it: operating points at four receiver pressures and up to four severities are
+    make of it: operating points at four receiver pressures and up to five severities are
     interpolated, and the receiver is run again for each size. The readings together have Student's
     t distribution of 12 degrees of freedom about that; its covariance is of the noise, of the
     scatter through the model's derivatives about the sound machine, and of a relative error of the
