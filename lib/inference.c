@@ -25,6 +25,8 @@ enum {
 };
 
 static const double wrong_share = 0.02;
+/* beyond this a temperature that a fault makes is no less certain */
+static const double most_shift_k = 120.0;
 
 int32_t freeair_inference_visit_init(freeair_inference_visit *visit, size_t caller_size)
 {
@@ -111,6 +113,7 @@ typedef struct prediction {
 typedef struct trace {
   float y[SIZES][FREEAIR__SYMPTOMS];
   float log_weight[SIZES]; /* prior of the size */
+  double size[SIZES];
 } trace;
 
 typedef struct inference {
@@ -156,7 +159,9 @@ static int weigh(const freeair__symptoms *s, const double *y, const double *vari
     for (int j = 0; j <= i; j++) c[i][j] = s->covariance[i][j] * gain[i] * gain[j] + along[i] * along[j];
     if (across != NULL)
       for (int j = 0; j <= i; j++) c[i][j] += across[i] * across[j];
-    double u = form * s->symptom[i].form * (y[i] - s->sound[i]);
+    double shift = fabs(y[i] - s->sound[i]);
+    if (s->symptom[i].kind == FREEAIR__SYMPTOM_DIFFERENCE) shift = fmin(shift, most_shift_k);
+    double u = form * s->symptom[i].form * shift;
     c[i][i] += variance[i] + u * u + (1.0 - gain[i] * gain[i]) * s->symptom[i].noise * s->symptom[i].noise;
   }
   if (!freeair__gauss_student(c, r, s->n, FREEDOM, &s->blocks, &d)) return 0;
@@ -253,6 +258,7 @@ static void predict_way(const freeair__hypotheses *h, const freeair__way *way, t
     double variance[FREEAIR__SYMPTOMS] = {0.0};
     freeair__hypotheses_node(h, way, k, &node, &c);
     norm += node.counted;
+    t->size[k] = node.size;
     t->log_weight[k] = -INFINITY;
     if (!(node.weight > 0.0)) continue;
     t->log_weight[k] = (float)log(node.weight);
@@ -266,11 +272,9 @@ static void predict_way(const freeair__hypotheses *h, const freeair__way *way, t
 /* Variances that the table adds at a node. */
 static void variance_at(const inference *from, int w, int k, double *variance)
 {
-  freeair__node node;
   double none[FREEAIR__SYMPTOMS] = {0.0};
   for (int i = 0; i < from->s->n; i++) variance[i] = 0.0;
-  freeair__hypotheses_node(from->h, &from->h->way[w], k, &node, NULL);
-  freeair__hypotheses_table(from->h, &from->h->way[w], node.size, none, variance);
+  freeair__hypotheses_table(from->h, &from->h->way[w], from->traces[w].size[k], none, variance);
 }
 
 static void add_way(inference *to, int w, double prior)
@@ -378,8 +382,8 @@ static void infer(inference *to, const freeair__priors *prior)
 
 /* ---- the answer in rows ---- */
 
-/* Size below which a share of the posterior of a cause lies. */
-static double size_at(const inference *from, int cause, double typical, double share)
+/* Position below which a share of the posterior of a cause lies. */
+static double position_at(const inference *from, int cause, double share)
 {
   double most = -INFINITY;
   double total = 0.0;
@@ -389,13 +393,10 @@ static double size_at(const inference *from, int cause, double typical, double s
   double below = 0.0;
   for (int k = 0; k < SIZES; k++) {
     double here = exp(from->log_size[cause][k] - most) / total;
-    if (below + here >= share && here > 0.0) {
-      double v = (k + (share - below) / here) / SIZES;
-      return 10.0 * typical * v * v;
-    }
+    if (below + here >= share && here > 0.0) return (k + (share - below) / here) / SIZES;
     below += here;
   }
-  return 10.0 * typical;
+  return 1.0;
 }
 
 static const freeair__way *best_way(const inference *from, int cause)
@@ -438,23 +439,25 @@ static void fill_effect(const inference *from, const freeair_inference_visit *vi
   double cost;
   int32_t two_sided;
   freeair_likelihood_size(cause->cause, &typical, &cost, &two_sided);
+  double position[3];
   double size[3];
   double severity[3];
   static const double shares[] = {0.05, 0.5, 0.95};
   freeair__condition c;
   for (int i = 0; i < 3; i++) {
-    size[i] = size_at(from, cause->cause, typical, shares[i]);
-    if (!freeair__given(size[i])) return;
-    freeair__hypotheses_condition(from->h, way, size[i], &severity[i], &c);
+    position[i] = position_at(from, cause->cause, shares[i]);
+    if (!freeair__given(position[i])) return;
+    freeair__hypotheses_condition(from->h, way, position[i], &size[i], &severity[i], &c);
   }
-  freeair__hypotheses_condition(from->h, way, size[1], &severity[1], &c);
+  freeair__hypotheses_condition(from->h, way, position[1], &size[1], &severity[1], &c);
   effect->fault = way->fault;
   effect->severity_low = severity[0];
   effect->severity = severity[1];
   effect->severity_high = severity[2];
-  effect->lost_low = -expm1(-cost * size[0]);
+  /* a worse valve need not cost more */
   effect->lost = -expm1(-cost * size[1]);
-  effect->lost_high = -expm1(-cost * size[2]);
+  effect->lost_low = fmin(-expm1(-cost * fmin(size[0], size[2])), effect->lost);
+  effect->lost_high = fmax(-expm1(-cost * fmax(size[0], size[2])), effect->lost);
   double p = 0.5 * (plant->c.m.cut_in_pa + plant->c.m.cut_out_pa);
   double sound = freeair__plant_at(plant, &plant->sound, FREEAIR__PLANT_MASS, p) * plant->c.gas_r *
                  plant->c.site.ambient_k / plant->c.site.barometric_pa;
@@ -464,7 +467,7 @@ static void fill_effect(const inference *from, const freeair_inference_visit *vi
   effect->waste_w = visit->air_m3_s * (effect->energy_j_m3 - effect->sound_j_m3);
   effect->cost = effect->waste_w * visit->energy_price;
   cause->size = size[1];
-  cause->u_size = (size[2] - size[0]) / 3.29;
+  cause->u_size = fabs(size[2] - size[0]) / 3.29;
   cause->severity = effect->lost;
   cause->u_severity = (effect->lost_high - effect->lost_low) / 3.29;
 }
@@ -564,10 +567,11 @@ static size_t put_reasons(const inference *from, const freeair__ranking *by, con
     for (int i = 0; i < s->n && known; i++) y[i] = s->sound[i];
     if (way != NULL && freeair__given(cause->size)) {
       freeair__condition at;
+      double size;
       double severity;
-      freeair__hypotheses_condition(from->h, way, cause->size, &severity, &at);
+      freeair__hypotheses_condition(from->h, way, position_at(from, cause->cause, 0.5), &size, &severity, &at);
       freeair__symptoms_predict(s, &at, y);
-      freeair__hypotheses_table(from->h, way, cause->size, y, variance);
+      freeair__hypotheses_table(from->h, way, size, y, variance);
       known = 1;
     }
     freeair__reasons_of(&from->posterior, cause->cause, says);

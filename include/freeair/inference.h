@@ -156,7 +156,7 @@ FREEAIR_API int32_t freeair_inference_effect_init(freeair_inference_effect *effe
  *
  * Model: hypotheses are a sound machine, each cause alone, each pair of faults,
  * and something else, with the priors and answers of freeair_diagnosis_rank. A
- * fault of size y (prior y exp(-y/size), freeair_likelihood_size) shows what
+ * fault of size y (prior y exp(-y/size), a tenth of it even over severities) shows what
  * freeair_fault_apply and the crank-angle model make of it: operating points at
  * four receiver pressures and up to five severities are interpolated, and the
  * receiver is run again for each size. The readings together have Student's t

@@ -188,19 +188,38 @@ int32_t freeair__hypotheses_start(const freeair__symptoms *symptoms, const freea
 
 /* ---- conditions ---- */
 
-/* Flow through an opening over the sound delivery, for each square metre: a mean
- * over the pressures like that of freeair__plant_share. */
-static double flow_of_area(const freeair__hypotheses *h, int hot)
+/* Flow lost at each pressure over the sound delivery there, for a square metre
+ * of opening, or for a kilogram a second that is drawn. */
+static void lost_at(const freeair__hypotheses *h, int32_t kind, double lost[FREEAIR__PLANT_POINTS])
 {
   const freeair__plant *plant = h->symptoms->plant;
-  static const double weight[FREEAIR__PLANT_POINTS] = {0.15, 0.25, 0.35, 0.25};
-  double flow = 0.0;
   for (int i = 0; i < FREEAIR__PLANT_POINTS; i++) {
     double root = plant->root_low + plant->root_step * i;
-    double t = hot ? plant->sound.q[i][FREEAIR__PLANT_LINE_K] : plant->c.site.ambient_k;
-    flow += weight[i] * freeair__plant_orifice(plant, 1.0, root * root, t) / plant->sound.q[i][FREEAIR__PLANT_MASS];
+    double t = kind == FREEAIR__WAY_UNLOADER ? plant->sound.q[i][FREEAIR__PLANT_LINE_K] : plant->c.site.ambient_k;
+    double flow = kind == FREEAIR__WAY_DEMAND ? 1.0 : freeair__plant_orifice(plant, 1.0, root * root, t);
+    lost[i] = flow / plant->sound.q[i][FREEAIR__PLANT_MASS];
   }
-  return flow;
+}
+
+/* How much opening or draught leaves the share exp(-size) of the delivery, as
+ * freeair__plant_share has it: what is gone at one pressure cannot go twice. */
+static double amount_of(const freeair__hypotheses *h, int32_t kind, double size)
+{
+  double lost[FREEAIR__PLANT_POINTS];
+  freeair__plant_map map = h->symptoms->plant->sound;
+  lost_at(h, kind, lost);
+  double lo = 0.0;
+  double hi = 0.0;
+  for (int i = 0; i < FREEAIR__PLANT_POINTS; i++)
+    if (lost[i] > 0.0) hi = fmax(hi, 1.0 / lost[i]);
+  for (int k = 0; k < 40; k++) {
+    double x = 0.5 * (lo + hi);
+    for (int i = 0; i < FREEAIR__PLANT_POINTS; i++)
+      map.q[i][FREEAIR__PLANT_MASS] = h->symptoms->plant->sound.q[i][FREEAIR__PLANT_MASS] * (1.0 - x * lost[i]);
+    if (-log(freeair__plant_share(h->symptoms->plant, &map)) < size) lo = x;
+    else hi = x;
+  }
+  return 0.5 * (lo + hi);
 }
 
 static void add_map(const freeair__plant *plant, const freeair__plant_map *other, freeair__plant_map *map)
@@ -209,26 +228,41 @@ static void add_map(const freeair__plant *plant, const freeair__plant_map *other
     for (int k = 0; k < FREEAIR__PLANT_QUANTITIES; k++) map->q[i][k] += other->q[i][k] - plant->sound.q[i][k];
 }
 
-void freeair__hypotheses_condition(const freeair__hypotheses *h, const freeair__way *way, double size,
-                                   double *severity, freeair__condition *c)
+/* Positions follow the severities of a family, not its sizes: what a valve that
+ * hangs fully open costs is no more than one half open, and yet it shows. */
+static double abscissa_of(const freeair__plant_family *f, double position)
+{
+  return f->abscissa[f->n - 1] * position * position;
+}
+
+/* Severity of a belt slip that slows the pump so much: delivery goes with speed. */
+static double slip_of(double size)
+{
+  return -expm1(-size) / 0.4;
+}
+
+void freeair__hypotheses_condition(const freeair__hypotheses *h, const freeair__way *way, double position,
+                                   double *size, double *severity, freeair__condition *c)
 {
   const freeair__plant *plant = h->symptoms->plant;
   const freeair_machine *m = &plant->c.m;
-  double share = -expm1(-size);
   double displacement_m3 = m->lp_cylinders * plant->c.cylinder[0].swept * m->speed_rev_s;
   *c = h->sound;
   *severity = NAN;
+  *size = 10.0 * way->typical * position * position;
   switch (way->kind) {
     case FREEAIR__WAY_FAMILY:
     case FREEAIR__WAY_BELT: {
-      double s = freeair__plant_family_severity(&h->family[way->first], way->second >= 0 ? 0.5 * size : size);
-      freeair__plant_family_at(&h->family[way->first], s, &c->map);
+      const freeair__plant_family *f = &h->family[way->first];
+      double s = way->first == SPEED ? fmin(slip_of(*size), f->abscissa[f->n - 1])
+                                     : freeair__plant_family_severity(f, abscissa_of(f, position));
+      freeair__plant_family_at(f, s, &c->map);
       if (way->second >= 0) {
         freeair__plant_map other;
-        double s2 = freeair__plant_family_severity(&h->family[way->second], 0.5 * size);
-        freeair__plant_family_at(&h->family[way->second], s2, &other);
+        freeair__plant_family_at(&h->family[way->second], s, &other);
         add_map(plant, &other, &c->map);
       }
+      if (way->first != SPEED) *size = fmax(-log(freeair__plant_share(plant, &c->map)), 0.0);
       /* the belt family is one of pump speed: only for a belt does the motor keep its own */
       if (way->kind == FREEAIR__WAY_BELT) c->motor_ratio /= 1.0 - 0.4 * s;
       *severity = s;
@@ -241,71 +275,86 @@ void freeair__hypotheses_condition(const freeair__hypotheses *h, const freeair__
       break;
     }
     case FREEAIR__WAY_LEAK: {
-      double area = way->seen * share / flow_of_area(h, 0);
-      c->system.leak_area += area;
+      double area = amount_of(h, way->kind, *size);
+      c->system.leak_area += way->seen * area;
       double at_full = displacement_m3 * 101325.0 / (0.6847 * 290.08 * m->cut_out_pa);
-      *severity = fmin(1.0, sqrt(area / way->seen / at_full));
+      *severity = fmin(1.0, sqrt(area / at_full));
       break;
     }
     case FREEAIR__WAY_DEMAND: {
-      double flow = share * plant->sound.q[FREEAIR__PLANT_POINTS - 2][FREEAIR__PLANT_MASS];
+      double flow = amount_of(h, way->kind, *size);
       c->system.demand_kg_s += way->seen * flow;
       double free_m3_kg = plant->c.gas_r * plant->c.site.ambient_k / plant->c.site.barometric_pa;
       *severity = fmin(1.0, flow * free_m3_kg / displacement_m3);
       break;
     }
     case FREEAIR__WAY_UNLOADER: {
-      double area = share / flow_of_area(h, 1);
+      double area = amount_of(h, way->kind, *size);
       c->system.unloader_area += area;
       *severity = fmin(1.0, sqrt(area / (0.1 * m->check_valve_area_m2)));
       break;
     }
     case FREEAIR__WAY_WATER: {
-      c->system.volume *= exp(-size);
-      *severity = fmin(1.0, share / 0.8);
+      c->system.volume *= exp(-*size);
+      *severity = fmin(1.0, -expm1(-*size) / 0.8);
       break;
     }
     case FREEAIR__WAY_GAUGE:
-      c->gauge_pa += way->sign * fmin(size, 0.5) * (m->cut_out_pa - plant->c.site.barometric_pa);
-      *severity = fmin(1.0, size / 0.3);
+      c->gauge_pa += way->sign * fmin(*size, 0.5) * (m->cut_out_pa - plant->c.site.barometric_pa);
+      *severity = fmin(1.0, *size / 0.3);
       break;
     default:
       if (way->cause == FREEAIR_EVIDENCE_CHECK_VALVE)
-        *severity = fmin(1.0, sqrt(share / flow_of_area(h, 0) / m->check_valve_area_m2));
+        *severity = fmin(1.0, sqrt(amount_of(h, FREEAIR__WAY_LEAK, *size) / m->check_valve_area_m2));
       break;
   }
+}
+
+/* Share of the sizes below one: of the density y exp(-y/typical)/typical^2. */
+static double below(double size, double typical)
+{
+  double x = size / typical;
+  return -expm1(-x) - x * exp(-x);
 }
 
 void freeair__hypotheses_node(const freeair__hypotheses *h, const freeair__way *way, int k, freeair__node *node,
                               freeair__condition *condition)
 {
-  const double v = (k + 0.5) / FREEAIR__SIZES;
-  double least = 0.0;
-  double most = INFINITY;
-  int stopped = 0;
-  if (way->first >= 0) {
-    const freeair__plant_family *f = &h->family[way->first];
-    most = f->size[FREEAIR__PLANT_SIZES - 1];
-    stopped = h->stopped[way->first];
-    if (way->second >= 0) {
-      most = 2.0 * fmin(most, h->family[way->second].size[FREEAIR__PLANT_SIZES - 1]);
-      stopped = stopped && h->stopped[way->second];
+  static const double even = 0.1; /* share of the prior that knows severities alone */
+  double severity;
+  double lower;
+  double upper;
+  freeair__condition edge;
+  if (!(way->typical > 0.0) && way->first < 0) { /* all or nothing */
+    freeair__hypotheses_condition(h, way, 0.0, &node->size, &severity, condition);
+    node->weight = node->counted = k == 0 ? 1.0 : 0.0;
+    return;
+  }
+  if (way->first >= 0 && way->first != SPEED && way->typical > 0.0) {
+    freeair__hypotheses_condition(h, way, (double)k / FREEAIR__SIZES, &lower, &severity, &edge);
+    freeair__hypotheses_condition(h, way, (k + 1.0) / FREEAIR__SIZES, &upper, &severity, &edge);
+    node->weight = (1.0 - even) * fmax(below(upper, way->typical) - below(lower, way->typical), 0.0) +
+                   even * (2.0 * k + 1.0) / (FREEAIR__SIZES * FREEAIR__SIZES);
+    node->counted = node->weight;
+    /* what was not computed would not fit, and counts all the same */
+    if (k == FREEAIR__SIZES - 1 && h->stopped[way->first])
+      node->counted += (1.0 - even) * (1.0 - below(upper, way->typical));
+  } else {
+    lower = (double)k / FREEAIR__SIZES;
+    upper = (k + 1.0) / FREEAIR__SIZES;
+    node->weight = way->typical > 0.0 ? below(10.0 * upper * upper, 1.0) - below(10.0 * lower * lower, 1.0)
+                                      : upper * upper - lower * lower;
+    node->counted = node->weight;
+    double middle = (k + 0.5) / FREEAIR__SIZES;
+    if (way->first == SPEED) {
+      const freeair__plant_family *f = &h->family[SPEED];
+      if (slip_of(10.0 * way->typical * middle * middle) > f->abscissa[f->n - 1]) {
+        node->weight = 0.0;
+        if (!h->stopped[SPEED]) node->counted = 0.0;
+      }
     }
   }
-  if (way->typical > 0.0) {
-    node->size = 10.0 * way->typical * v * v;
-    node->counted = v * v * v * exp(-10.0 * v * v);
-  } else if (way->first >= 0) {
-    node->size = h->family[way->first].size[(int)(v * (FREEAIR__PLANT_SIZES - 1) + 0.5)];
-    node->counted = 1.0;
-  } else {
-    node->size = 0.0;
-    node->counted = k == 0 ? 1.0 : 0.0;
-  }
-  int can_be = node->size >= least && node->size <= most;
-  node->weight = can_be ? node->counted : 0.0;
-  if (!can_be && !stopped) node->counted = 0.0;
-  if (can_be && condition != NULL) freeair__hypotheses_condition(h, way, node->size, &node->severity, condition);
+  freeair__hypotheses_condition(h, way, (k + 0.5) / FREEAIR__SIZES, &node->size, &severity, condition);
 }
 
 void freeair__hypotheses_table(const freeair__hypotheses *h, const freeair__way *way, double size, double *y,

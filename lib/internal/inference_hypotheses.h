@@ -47,25 +47,24 @@ typedef struct freeair__hypotheses {
   int n_ways;
 } freeair__hypotheses;
 
-/* One size of one way. */
+/* One size of one way: a cell of its position from 0 to 1. */
 typedef struct freeair__node {
-  double weight;                  /* prior, not normalised; 0: this size cannot be */
-  double counted;                 /* what it counts in the norm */
+  double weight; /* prior of the cell; 0: this size cannot be */
+  double counted; /* what it counts in the norm */
   double size;
-  double severity;
 } freeair__node;
 
 /* Maps the families that the causes with a prior need. */
 int32_t freeair__hypotheses_start(const freeair__symptoms *symptoms, const freeair_diagnosis_subject *subject,
                                   const freeair__priors *prior, freeair__hypotheses *h);
 
-/* Node k of a way, and its condition unless that is null. */
+/* Node k of a way, and its condition. */
 void freeair__hypotheses_node(const freeair__hypotheses *h, const freeair__way *way, int k, freeair__node *node,
                               freeair__condition *condition);
 
-/* The condition of a way at a size. */
-void freeair__hypotheses_condition(const freeair__hypotheses *h, const freeair__way *way, double size,
-                                   double *severity, freeair__condition *condition);
+/* Size, severity (NaN for none) and condition of a way at a position. */
+void freeair__hypotheses_condition(const freeair__hypotheses *h, const freeair__way *way, double position,
+                                   double *size, double *severity, freeair__condition *condition);
 
 /* Adds what the table says of a way at a size: shifts of the predictions, and
  * the variances of these. */

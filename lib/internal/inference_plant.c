@@ -9,7 +9,7 @@
 
 #include <string.h>
 
-enum { POINTS = FREEAIR__PLANT_POINTS, QUANTITIES = FREEAIR__PLANT_QUANTITIES, SIZES = FREEAIR__PLANT_SIZES };
+enum { POINTS = FREEAIR__PLANT_POINTS, QUANTITIES = FREEAIR__PLANT_QUANTITIES };
 
 static const double accuracy = 5e-3;
 
@@ -173,14 +173,6 @@ int32_t freeair__plant_family_build(const freeair__plant *plant, int32_t fault, 
     double share = freeair__plant_share(plant, &family->at[family->n++]);
     if (share < least_share) break;
   }
-  double last = family->abscissa[family->n - 1];
-  family->size[0] = 0.0;
-  for (int i = 1; i < SIZES; i++) {
-    freeair__plant_map map;
-    map_at(family, last * i / (SIZES - 1), &map);
-    double size = -log(freeair__plant_share(plant, &map));
-    family->size[i] = fmax(size, family->size[i - 1] + 1e-6);
-  }
   return FREEAIR_OK;
 }
 
@@ -189,14 +181,9 @@ void freeair__plant_family_at(const freeair__plant_family *family, double severi
   map_at(family, abscissa_of(family->bend, severity), map);
 }
 
-double freeair__plant_family_severity(const freeair__plant_family *family, double size)
+double freeair__plant_family_severity(const freeair__plant_family *family, double abscissa)
 {
-  double last = family->abscissa[family->n - 1];
-  int i = 0;
-  while (i < SIZES - 2 && size > family->size[i + 1]) i++;
-  double u = (size - family->size[i]) / (family->size[i + 1] - family->size[i]);
-  double x = last * (i + fmin(fmax(u, 0.0), 1.0)) / (SIZES - 1);
-  return family->bend > 0.0 ? sqrt(family->bend * x / (1.0 - x)) : x;
+  return family->bend > 0.0 ? sqrt(family->bend * abscissa / (1.0 - abscissa)) : abscissa;
 }
 
 double freeair__plant_at(const freeair__plant *plant, const freeair__plant_map *map, int quantity, double p)

@@ -10,7 +10,6 @@
 enum {
   FREEAIR__PLANT_POINTS = 4,   /* receiver pressures, evenly in the square root */
   FREEAIR__PLANT_NODES = 6,    /* severities, the sound machine included */
-  FREEAIR__PLANT_SIZES = 33,   /* entries of the table from severity to size */
   FREEAIR__PLANT_TIMES = 12    /* pressures at which a run is timed, at most */
 };
 
@@ -40,7 +39,6 @@ typedef struct freeair__plant_family {
   int n;
   double abscissa[FREEAIR__PLANT_NODES];
   freeair__plant_map at[FREEAIR__PLANT_NODES];
-  double size[FREEAIR__PLANT_SIZES]; /* of the fault, at even steps of the abscissa up to the last node */
   double bend;                       /* 0: the severity itself */
 } freeair__plant_family;
 
@@ -82,9 +80,9 @@ int32_t freeair__plant_family_build(const freeair__plant *plant, int32_t fault, 
 /* Delivery over that of the sound machine, as a mean over the pressures. */
 double freeair__plant_share(const freeair__plant *plant, const freeair__plant_map *map);
 
-/* The map at a severity, and at the severity of a size: -ln of that share. */
+/* The map at a severity, and the severity of an abscissa. */
 void freeair__plant_family_at(const freeair__plant_family *family, double severity, freeair__plant_map *map);
-double freeair__plant_family_severity(const freeair__plant_family *family, double size);
+double freeair__plant_family_severity(const freeair__plant_family *family, double abscissa);
 
 /* A quantity at a receiver pressure. */
 double freeair__plant_at(const freeair__plant *plant, const freeair__plant_map *map, int quantity, double p);

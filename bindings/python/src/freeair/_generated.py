@@ -10602,12 +10602,12 @@ def inference_rank(*, machine, site, subject, visit, scatter, expected, found, l
 
     Model: hypotheses are a sound machine, each cause alone, each pair of faults, and something
     else, with the priors and answers of freeair_diagnosis_rank. A fault of size y (prior y
-    exp(-y/size), freeair_likelihood_size) shows what freeair_fault_apply and the crank-angle model
-    make of it: operating points at four receiver pressures and up to five severities are
-    interpolated, and the receiver is run again for each size. The readings together have Student's
-    t distribution of 12 degrees of freedom about that; its covariance is of the noise, of the
-    scatter through the model's derivatives about the sound machine, and of a relative error of the
-    shift that the fault makes. A machine with rated_delivery_m3_s is one that meets its rating
+    exp(-y/size), a tenth of it even over severities) shows what freeair_fault_apply and the crank-
+    angle model make of it: operating points at four receiver pressures and up to five severities
+    are interpolated, and the receiver is run again for each size. The readings together have
+    Student's t distribution of 12 degrees of freedom about that; its covariance is of the noise, of
+    the scatter through the model's derivatives about the sound machine, and of a relative error of
+    the shift that the fault makes. A machine with rated_delivery_m3_s is one that meets its rating
     within its tolerance. One reading and one answer in fifty is wrong. Shifts of two faults add.
     Readings that the model does not have move as freeair_likelihood_reading says.
 
