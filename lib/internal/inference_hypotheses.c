@@ -210,8 +210,9 @@ static double amount_of(const freeair__hypotheses *h, int32_t kind, double size)
   lost_at(h, kind, lost);
   double lo = 0.0;
   double hi = 0.0;
-  for (int i = 0; i < FREEAIR__PLANT_POINTS; i++)
-    if (lost[i] > 0.0) hi = fmax(hi, 1.0 / lost[i]);
+  /* at ambient pressure nothing leaks, but for rounding */
+  if (kind != FREEAIR__WAY_DEMAND) lost[0] = 0.0;
+  for (int i = 1; i < FREEAIR__PLANT_POINTS; i++) hi = fmax(hi, 1.0 / lost[i]);
   for (int k = 0; k < 40; k++) {
     double x = 0.5 * (lo + hi);
     for (int i = 0; i < FREEAIR__PLANT_POINTS; i++)

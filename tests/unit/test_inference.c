@@ -343,6 +343,25 @@ START_TEST(single_faults_are_named_from_all_readings)
 }
 END_TEST
 
+/* At ambient pressure the receiver takes all that is made and nothing leaks; its
+ * square root squared is that pressure only but for rounding, either way. */
+START_TEST(leaks_are_named_whatever_the_barometer)
+{
+  for (int i = 0; i < 12; i++) {
+    visit *v = new_visit(V);
+    v->site.barometric_pa = 97000.0 + 613.0 * i;
+    read_fault(v, FREEAIR_FAULT_UNLOADER_LEAK, 0.35, 1);
+    v->found.leak_isolated_m3_s = v->found.leak_open_m3_s = 0.0;
+    say(v, FREEAIR_EVIDENCE_HISS_AT_SWITCH, FREEAIR_EVIDENCE_YES);
+    diagnose(v);
+    ck_assert_msg(v->causes[0].cause == FREEAIR_EVIDENCE_UNLOADER_LEAK, "at %g Pa", v->site.barometric_pa);
+    const freeair_inference_effect *e = &v->effects[0];
+    ck_assert_double_lt(e->severity_low, 0.35 * 1.05);
+    ck_assert_double_gt(e->severity_high, 0.35 * 0.95);
+  }
+}
+END_TEST
+
 START_TEST(energy_and_money_of_a_leak)
 {
   visit *v = new_visit(V);
@@ -487,6 +506,7 @@ int main(void)
   TCase *faults = tcase_create("faults");
   tcase_set_timeout(faults, 120);
   tcase_add_test(faults, single_faults_are_named_from_all_readings);
+  tcase_add_test(faults, leaks_are_named_whatever_the_barometer);
   tcase_add_test(faults, energy_and_money_of_a_leak);
   tcase_add_test(faults, a_repair_is_proved_by_the_same_call);
   tcase_add_test(faults, a_wrong_gauge_is_named);
