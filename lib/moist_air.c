@@ -99,19 +99,46 @@ int32_t freeair_moist_air_state_from_density(double rho_kg_m3, double t_k, doubl
   return freeair__humid_status(point.p_pa, t_k);
 }
 
+/* Density and humidity ratio of a relative humidity. */
+static int32_t at_relative(double p_pa, double t_k, double relative_humidity, double *rho_kg_m3,
+                           double *humidity_ratio)
+{
+  if (!freeair__humid_in_range(p_pa, t_k) || !freeair__closed(relative_humidity, 0.0, 1.0)) return FREEAIR_ERR_DOMAIN;
+  const double x =
+      relative_humidity > 0.0 ? relative_humidity * freeair__humid_saturation(t_k, p_pa, 0, 1) : 0.0;
+  *humidity_ratio = x < 1.0 ? freeair__humid_ratio_of_fraction(x) : INFINITY;
+  if (!(*humidity_ratio <= 10.0)) return FREEAIR_ERR_NO_SOLUTION;
+  freeair__humid_isotherm isotherm;
+  freeair__humid_isotherm_at(t_k, *humidity_ratio, &isotherm);
+  *rho_kg_m3 = freeair__humid_density(&isotherm, p_pa);
+  return freeair__humid_status(p_pa, t_k);
+}
+
 int32_t freeair_moist_air_density(double p_pa, double t_k, double relative_humidity, double *rho_kg_m3)
 {
   if (rho_kg_m3 == NULL) return FREEAIR_ERR_NULL;
   *rho_kg_m3 = NAN;
-  if (!freeair__humid_in_range(p_pa, t_k) || !freeair__closed(relative_humidity, 0.0, 1.0)) return FREEAIR_ERR_DOMAIN;
-  const double x =
-      relative_humidity > 0.0 ? relative_humidity * freeair__humid_saturation(t_k, p_pa, 0, 1) : 0.0;
-  const double humidity_ratio = x < 1.0 ? freeair__humid_ratio_of_fraction(x) : INFINITY;
-  if (!(humidity_ratio <= 10.0)) return FREEAIR_ERR_NO_SOLUTION;
-  freeair__humid_isotherm isotherm;
-  freeair__humid_isotherm_at(t_k, humidity_ratio, &isotherm);
-  *rho_kg_m3 = freeair__humid_density(&isotherm, p_pa);
-  return freeair__humid_status(p_pa, t_k);
+  double humidity_ratio;
+  return at_relative(p_pa, t_k, relative_humidity, rho_kg_m3, &humidity_ratio);
+}
+
+int32_t freeair_moist_air_flow_convert(double q1_m3_s, double p1_pa, double t1_k, double relative_humidity1,
+                                       double p2_pa, double t2_k, double relative_humidity2, double *q2_m3_s)
+{
+  if (q2_m3_s == NULL) return FREEAIR_ERR_NULL;
+  *q2_m3_s = NAN;
+  if (!freeair__closed(q1_m3_s, 0.0, 1e6)) return FREEAIR_ERR_DOMAIN;
+  double rho1;
+  double rho2;
+  double w1;
+  double w2;
+  const int32_t first = at_relative(p1_pa, t1_k, relative_humidity1, &rho1, &w1);
+  const int32_t second = at_relative(p2_pa, t2_k, relative_humidity2, &rho2, &w2);
+  if (first == FREEAIR_ERR_DOMAIN || second == FREEAIR_ERR_DOMAIN) return FREEAIR_ERR_DOMAIN;
+  if (first < 0) return first;
+  if (second < 0) return second;
+  *q2_m3_s = q1_m3_s * (rho1 / (1.0 + w1)) / (rho2 / (1.0 + w2));
+  return second != FREEAIR_OK ? second : first;
 }
 
 int32_t freeair_moist_air_density_cipm(double p_pa, double t_k, double relative_humidity, double carbon_dioxide,

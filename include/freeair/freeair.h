@@ -35,6 +35,10 @@
 #include <freeair/saturation.h>
 #include <freeair/enhancement.h>
 #include <freeair/moist_air.h>
+#include <freeair/dew_point.h>
+#include <freeair/wet_bulb.h>
+#include <freeair/humidity.h>
+#include <freeair/condensate.h>
 #include <freeair/impedance.h>
 #include <freeair/supply.h>
 #include <freeair/unbalance.h>

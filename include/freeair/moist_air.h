@@ -154,6 +154,32 @@ FREEAIR_API int32_t freeair_moist_air_density(double p_pa, double t_k, double re
 FREEAIR_API int32_t freeair_moist_air_density_cipm(double p_pa, double t_k, double relative_humidity,
                                                    double carbon_dioxide, double *rho_kg_m3);
 
+/** Volume flow at one state of a flow given at another, as a real gas.
+ *
+ * Model: the same mass of dry air a second: q2 = q1 v2/v1, v as in
+ * freeair_moist_air_volume(). With the conditions of a reference state this is the
+ * real-gas version of freeair_reference_flow_convert().
+ *
+ * @param[in]  q1_m3_s            Volume flow at the first state. @range{[0;1e6]}
+ * @param[in]  p1_pa              Pressure of the first state, absolute. @range{[1;1e7]}
+ * @param[in]  t1_k               Temperature of the first state. @range{[173.15;573.15]}
+ * @param[in]  relative_humidity1 Relative humidity of the first state. @range{[0;1]}
+ * @param[in]  p2_pa              Pressure of the second state, absolute. @range{[1;1e7]}
+ * @param[in]  t2_k               Temperature of the second state. @range{[173.15;573.15]}
+ * @param[in]  relative_humidity2 Relative humidity of the second state. @range{[0;1]}
+ * @param[out] q2_m3_s            Volume flow at the second state.
+ * @retval FREEAIR_OK                computed
+ * @retval FREEAIR_WARN_EXTRAPOLATED computed, but a state is below 193 K, above 473.15 K or above 5 MPa
+ * @retval FREEAIR_ERR_NULL          q2_m3_s is null
+ * @retval FREEAIR_ERR_DOMAIN        an input is outside its range
+ * @retval FREEAIR_ERR_NO_SOLUTION   in one of the states the vapour would leave less than 6 % of the mixture to the air
+ * @source{IAPWS G8-10 (2010); IAPWS G9-15; algebra}
+ * @since 0.1
+ */
+FREEAIR_API int32_t freeair_moist_air_flow_convert(double q1_m3_s, double p1_pa, double t1_k,
+                                                   double relative_humidity1, double p2_pa, double t2_k,
+                                                   double relative_humidity2, double *q2_m3_s);
+
 /** Enthalpy of moist air, for each kilogram of dry air in it.
  *
  * Model: as freeair_moist_air_state(). Zero for dry air at 0 degC and 101325 Pa, and

@@ -9,6 +9,9 @@
 static const freeair_structure structure_freeair_dry_air_properties;
 static const freeair_structure structure_freeair_enhancement_coefficients;
 static const freeair_structure structure_freeair_moist_air_properties;
+static const freeair_structure structure_freeair_humidity_given;
+static const freeair_structure structure_freeair_humidity_found;
+static const freeair_structure structure_freeair_condensate_flow;
 static const freeair_structure structure_freeair_capacitor_motor_windings;
 static const freeair_structure structure_freeair_capacitor_motor_performance;
 static const freeair_structure structure_freeair_isothermal_pipe;
@@ -111,6 +114,75 @@ static const freeair_moist_air_properties initial_freeair_moist_air_properties =
 
 static const freeair_structure structure_freeair_moist_air_properties = {
     "freeair_moist_air_properties", fields_freeair_moist_air_properties, &initial_freeair_moist_air_properties, sizeof(freeair_moist_air_properties), 144u, 19u};
+
+static const freeair_parameter fields_freeair_humidity_given[] = {
+    {"struct_size", "Bytes of this structure, set by the initialiser.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Must be 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"p_pa", "Pressure, absolute.", "Pa", "[1000;1e7]", "", "", NULL, 1000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 8u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[213.15;573.15]", "", "", NULL, 213.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 16u, sizeof(double), -1, -1},
+    {"mole_fraction", "Moles of vapour in a mole of moist air.", "1", "[0;0.9414]", "not given", "", NULL, 0.0, 0.9414, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 24u, sizeof(double), -1, -1},
+    {"vapour_pressure_pa", "Partial pressure of the vapour.", "Pa", "[0;1e7]", "not given", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 32u, sizeof(double), -1, -1},
+    {"humidity_ratio", "Mass of vapour by mass of dry air.", "1", "[0;10]", "not given", "", NULL, 0.0, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 40u, sizeof(double), -1, -1},
+    {"specific_humidity", "Mass of vapour by mass of moist air.", "1", "[0;0.909]", "not given", "", NULL, 0.0, 0.909, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 48u, sizeof(double), -1, -1},
+    {"relative_humidity", "Relative humidity over water.", "1", "[0;1]", "not given", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 56u, sizeof(double), -1, -1},
+    {"dew_point_k", "Dew point, over water.", "K", "[173.15;573.15]", "not given", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 64u, sizeof(double), -1, -1},
+    {"frost_point_k", "Frost point, over ice.", "K", "[173.15;573.15]", "not given", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 72u, sizeof(double), -1, -1},
+    {"wet_bulb_k", "Wet bulb temperature.", "K", "[173.15;573.15]", "not given", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 80u, sizeof(double), -1, -1},
+    {"vapour_density_kg_m3", "Vapour in a volume, absolute humidity.", "kg/m3", "[0;100]", "not given", "", NULL, 0.0, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 88u, sizeof(double), -1, -1},
+    {"model", "With the enhancement factor or without.", "1", "", "", "freeair_enhancement_model", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 96u, sizeof(int32_t), -1, -1},
+    {"wick", "Wick below 0.01 degC: wet or frozen.", "1", "", "", "freeair_saturation_over", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 100u, sizeof(int32_t), -1, -1},
+};
+
+static const freeair_humidity_given initial_freeair_humidity_given = FREEAIR_HUMIDITY_GIVEN_INIT;
+
+static const freeair_structure structure_freeair_humidity_given = {
+    "freeair_humidity_given", fields_freeair_humidity_given, &initial_freeair_humidity_given, sizeof(freeair_humidity_given), 104u, 15u};
+
+static const freeair_parameter fields_freeair_humidity_found[] = {
+    {"struct_size", "Bytes of this structure, set by the initialiser.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Must be 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"mole_fraction", "Moles of vapour in a mole of moist air.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 8u, sizeof(double), -1, -1},
+    {"vapour_pressure_pa", "Partial pressure of the vapour, mole fraction times pressure.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 16u, sizeof(double), -1, -1},
+    {"humidity_ratio", "Mass of vapour by mass of dry air.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 24u, sizeof(double), -1, -1},
+    {"specific_humidity", "Mass of vapour by mass of moist air.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 32u, sizeof(double), -1, -1},
+    {"relative_humidity", "Relative humidity over water.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 40u, sizeof(double), -1, -1},
+    {"dew_point_k", "Dew point, over water; NaN below 173.15 K.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 48u, sizeof(double), -1, -1},
+    {"frost_point_k", "Frost point, over ice below 0.01 degC; NaN below 173.15 K.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 56u, sizeof(double), -1, -1},
+    {"wet_bulb_k", "Wet bulb temperature; NaN where the air is supersaturated over the wick's ice.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 64u, sizeof(double), -1, -1},
+    {"vapour_density_kg_m3", "Mass of vapour in a volume, absolute humidity.", "kg/m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 72u, sizeof(double), -1, -1},
+    {"rho_kg_m3", "Density of the moist air.", "kg/m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 80u, sizeof(double), -1, -1},
+    {"h_dry_j_kg", "Enthalpy by mass of dry air, as in topic moist_air.", "J/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 88u, sizeof(double), -1, -1},
+    {"v_dry_m3_kg", "Volume by mass of dry air.", "m3/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 96u, sizeof(double), -1, -1},
+};
+
+static const freeair_humidity_found initial_freeair_humidity_found = FREEAIR_HUMIDITY_FOUND_INIT;
+
+static const freeair_structure structure_freeair_humidity_found = {
+    "freeair_humidity_found", fields_freeair_humidity_found, &initial_freeair_humidity_found, sizeof(freeair_humidity_found), 104u, 14u};
+
+static const freeair_parameter fields_freeair_condensate_flow[] = {
+    {"struct_size", "Bytes of this structure, set by the initialiser.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Must be 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"p_pa", "Pressure, absolute.", "Pa", "", "not read", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL, 8u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "", "not read", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL, 16u, sizeof(double), -1, -1},
+    {"dry_kg_s", "Dry air.", "kg/s", "(0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 24u, sizeof(double), -1, -1},
+    {"vapour_kg_s", "Vapour in it.", "kg/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 32u, sizeof(double), -1, -1},
+    {"liquid_kg_s", "Water or ice that flows along.", "kg/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 40u, sizeof(double), -1, -1},
+    {"condensed_kg_s", "Vapour that became water in the step; negative: water evaporated.", "kg/s", "", "not read", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL, 48u, sizeof(double), -1, -1},
+    {"removed_kg_s", "Water that was separated in the step.", "kg/s", "", "not read", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL, 56u, sizeof(double), -1, -1},
+    {"q_m3_s", "Volume flow of the gas.", "m3/s", "", "not read", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL, 64u, sizeof(double), -1, -1},
+    {"relative_humidity", "Relative humidity over water.", "1", "", "not read", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL, 72u, sizeof(double), -1, -1},
+    {"dew_point_k", "Pressure dew or frost point by over; NaN below 173.15 K.", "K", "", "not read", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL, 80u, sizeof(double), -1, -1},
+    {"enthalpy_w", "Enthalpy of air, vapour and water that flow along, as in topic moist_air.", "W", "[-1e12;1e12]", "not known: released_w is NaN", "", NULL, -1000000000000.0, 1000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 88u, sizeof(double), -1, -1},
+    {"released_w", "Enthalpy that the flow gave up in the step, separated water included: the duty of a cooler; of compressor and cooler the heat less the work.", "W", "", "not read", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL, 96u, sizeof(double), -1, -1},
+    {"model", "With the enhancement factor or without.", "1", "", "", "freeair_enhancement_model", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 104u, sizeof(int32_t), -1, -1},
+    {"over", "What forms below 0.01 degC.", "1", "", "", "freeair_saturation_over", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 108u, sizeof(int32_t), -1, -1},
+};
+
+static const freeair_condensate_flow initial_freeair_condensate_flow = FREEAIR_CONDENSATE_FLOW_INIT;
+
+static const freeair_structure structure_freeair_condensate_flow = {
+    "freeair_condensate_flow", fields_freeair_condensate_flow, &initial_freeair_condensate_flow, sizeof(freeair_condensate_flow), 112u, 16u};
 
 static const freeair_parameter fields_freeair_capacitor_motor_windings[] = {
     {"struct_size", "Size of the structure that the caller knows.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
@@ -2666,6 +2738,74 @@ static const freeair_parameter parameters_freeair_moist_air_density_cipm[] = {
 
 static const int32_t statuses_freeair_moist_air_density_cipm[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
 
+static void loop_freeair_moist_air_volume(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_moist_air_volume(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_moist_air_volume[] = {
+    {"p_pa", "Pressure, absolute.", "Pa", "[1;1e7]", "", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[173.15;573.15]", "", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"humidity_ratio", "Mass of vapour by mass of dry air.", "1", "[0;10]", "", "", NULL, 0.0, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"v_dry_m3_kg", "Volume by mass of dry air.", "m3/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_moist_air_volume[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_moist_air_flow_convert(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_moist_air_flow_convert(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_moist_air_flow_convert[] = {
+    {"q1_m3_s", "Volume flow at the first state.", "m3/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Pressure of the first state, absolute.", "Pa", "[1;1e7]", "", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Temperature of the first state.", "K", "[173.15;573.15]", "", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"relative_humidity1", "Relative humidity of the first state.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure of the second state, absolute.", "Pa", "[1;1e7]", "", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t2_k", "Temperature of the second state.", "K", "[173.15;573.15]", "", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"relative_humidity2", "Relative humidity of the second state.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"q2_m3_s", "Volume flow at the second state.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_moist_air_flow_convert[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
 static void loop_freeair_moist_air_enthalpy(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
   if (n == 0) return;
@@ -2694,15 +2834,18 @@ static const freeair_parameter parameters_freeair_moist_air_enthalpy[] = {
 
 static const int32_t statuses_freeair_moist_air_enthalpy[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
 
-static void loop_freeair_moist_air_volume(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+static void loop_freeair_dew_point_at_pressure(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
   if (n == 0) return;
   char *a0 = args[0];
   char *a1 = args[1];
   char *a2 = args[2];
   char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
   for (size_t i = 0;;) {
-    int32_t s = freeair_moist_air_volume(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    int32_t s = freeair_dew_point_at_pressure(*(double *)(void *)a0, *(double *)(void *)a1, *(int32_t *)(void *)a2, *(double *)(void *)a3, *(int32_t *)(void *)a4, *(int32_t *)(void *)a5, (double *)(void *)a6);
     if (status != NULL) status[i] = s;
     *errors += s < 0;
     if (++i == n) return;
@@ -2710,17 +2853,407 @@ static void loop_freeair_moist_air_volume(size_t n, char **args, const ptrdiff_t
     a1 += steps[1];
     a2 += steps[2];
     a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
   }
 }
 
-static const freeair_parameter parameters_freeair_moist_air_volume[] = {
+static const freeair_parameter parameters_freeair_dew_point_at_pressure[] = {
+    {"p1_pa", "Pressure at which the dew point is known, absolute.", "Pa", "[1;1e7]", "", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"dew1_k", "Dew or frost point there.", "K", "[173.15;573.15]", "", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"over1", "What it is over.", "1", "", "", "freeair_saturation_over", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"p2_pa", "Pressure at which it is wanted, absolute.", "Pa", "[1;1e7]", "", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"over2", "What it shall be over.", "1", "", "", "freeair_saturation_over", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"model", "With the enhancement factor or without.", "1", "", "", "freeair_enhancement_model", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"dew2_k", "Dew or frost point at the second pressure.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_dew_point_at_pressure[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_dew_point_from_ratio(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_dew_point_from_ratio(*(double *)(void *)a0, *(double *)(void *)a1, *(int32_t *)(void *)a2, *(int32_t *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_dew_point_from_ratio[] = {
+    {"p_pa", "Pressure, absolute.", "Pa", "[1;1e7]", "", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"humidity_ratio", "Mass of vapour by mass of dry air.", "1", "(0;10]", "", "", NULL, 0.0, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"over", "What it shall be over.", "1", "", "", "freeair_saturation_over", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"model", "With the enhancement factor or without.", "1", "", "", "freeair_enhancement_model", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"dew_k", "Dew or frost point.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_dew_point_from_ratio[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_dew_point_from_relative(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_dew_point_from_relative(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(int32_t *)(void *)a3, *(int32_t *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_dew_point_from_relative[] = {
+    {"p_pa", "Pressure, absolute.", "Pa", "[1;1e7]", "", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[173.15;573.15]", "", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"relative_humidity", "Relative humidity over water.", "1", "(0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"over", "What it shall be over.", "1", "", "", "freeair_saturation_over", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"model", "With the enhancement factor or without.", "1", "", "", "freeair_enhancement_model", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"dew_k", "Dew or frost point.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_dew_point_from_relative[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_dew_point_humidity_ratio(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_dew_point_humidity_ratio(*(double *)(void *)a0, *(double *)(void *)a1, *(int32_t *)(void *)a2, *(int32_t *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_dew_point_humidity_ratio[] = {
+    {"p_pa", "Pressure, absolute.", "Pa", "[1;1e7]", "", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"dew_k", "Dew or frost point.", "K", "[173.15;573.15]", "", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"over", "What it is over.", "1", "", "", "freeair_saturation_over", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"model", "With the enhancement factor or without.", "1", "", "", "freeair_enhancement_model", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"humidity_ratio", "Mass of vapour by mass of dry air.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_dew_point_humidity_ratio[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_dew_point_relative_humidity(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_dew_point_relative_humidity(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(int32_t *)(void *)a3, *(int32_t *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_dew_point_relative_humidity[] = {
+    {"p_pa", "Pressure, absolute.", "Pa", "[1;1e7]", "", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[173.15;573.15]", "", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"dew_k", "Dew or frost point.", "K", "[173.15;573.15]", "", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"over", "What it is over.", "1", "", "", "freeair_saturation_over", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"model", "With the enhancement factor or without.", "1", "", "", "freeair_enhancement_model", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"relative_humidity", "Relative humidity over water.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_dew_point_relative_humidity[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_wet_bulb_temperature(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_wet_bulb_temperature(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(int32_t *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_wet_bulb_temperature[] = {
+    {"p_pa", "Pressure, absolute.", "Pa", "[1000;1e7]", "", "", NULL, 1000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[213.15;573.15]", "", "", NULL, 213.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"humidity_ratio", "Mass of vapour by mass of dry air.", "1", "[0;10]", "", "", NULL, 0.0, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"over", "Wick wet (supercooled) or frozen below 0.01 degC.", "1", "", "", "freeair_saturation_over", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"wet_bulb_k", "Wet bulb temperature.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_wet_bulb_temperature[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_wet_bulb_humidity_ratio(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_wet_bulb_humidity_ratio(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(int32_t *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_wet_bulb_humidity_ratio[] = {
+    {"p_pa", "Pressure, absolute.", "Pa", "[1000;1e7]", "", "", NULL, 1000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature, dry bulb.", "K", "[213.15;573.15]", "", "", NULL, 213.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"wet_bulb_k", "Temperature, wet bulb.", "K", "[173.15;573.15]", "", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"over", "Wick wet (supercooled) or frozen below 0.01 degC.", "1", "", "", "freeair_saturation_over", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"humidity_ratio", "Mass of vapour by mass of dry air.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_wet_bulb_humidity_ratio[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_humidity_convert(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_humidity_convert((const freeair_humidity_given *)(void *)a0, (freeair_humidity_found *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_humidity_convert[] = {
+    {"given", "Pressure, temperature and exactly one measure of humidity.", "", "", "", "", &structure_freeair_humidity_given, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_humidity_given), -1, -1},
+    {"found", "All measures.", "", "", "", "", &structure_freeair_humidity_found, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_humidity_found), -1, -1},
+};
+
+static const int32_t statuses_freeair_humidity_convert[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_humidity_ratio_from_relative(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_humidity_ratio_from_relative(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(int32_t *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_humidity_ratio_from_relative[] = {
+    {"p_pa", "Pressure, absolute.", "Pa", "[1;1e7]", "", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[173.15;573.15]", "", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"relative_humidity", "Relative humidity over water.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"model", "With the enhancement factor or without.", "1", "", "", "freeair_enhancement_model", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"humidity_ratio", "Mass of vapour by mass of dry air.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_humidity_ratio_from_relative[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_humidity_relative_from_ratio(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_humidity_relative_from_ratio(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(int32_t *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_humidity_relative_from_ratio[] = {
     {"p_pa", "Pressure, absolute.", "Pa", "[1;1e7]", "", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
     {"t_k", "Temperature.", "K", "[173.15;573.15]", "", "", NULL, 173.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
     {"humidity_ratio", "Mass of vapour by mass of dry air.", "1", "[0;10]", "", "", NULL, 0.0, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
-    {"v_dry_m3_kg", "Volume by mass of dry air.", "m3/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"model", "With the enhancement factor or without.", "1", "", "", "freeair_enhancement_model", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"relative_humidity", "Relative humidity over water.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
 };
 
-static const int32_t statuses_freeair_moist_air_volume[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+static const int32_t statuses_freeair_humidity_relative_from_ratio[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_condensate_inlet(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_condensate_inlet(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(int32_t *)(void *)a4, *(int32_t *)(void *)a5, (freeair_condensate_flow *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_condensate_inlet[] = {
+    {"q_m3_s", "Volume flow at the inlet, free air.", "m3/s", "(0;1e5]", "", "", NULL, 0.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_pa", "Pressure, absolute.", "Pa", "[1000;1e7]", "", "", NULL, 1000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[213.15;573.15]", "", "", NULL, 213.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"relative_humidity", "Relative humidity over water.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"model", "With the enhancement factor or not, in all steps.", "1", "", "", "freeair_enhancement_model", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"over", "What forms below 0.01 degC, in all steps.", "1", "", "", "freeair_saturation_over", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"flow", "The flow.", "", "", "", "", &structure_freeair_condensate_flow, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_condensate_flow), -1, -1},
+};
+
+static const int32_t statuses_freeair_condensate_inlet[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_condensate_step(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_condensate_step((const freeair_condensate_flow *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (freeair_condensate_flow *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_condensate_step[] = {
+    {"before", "The flow before.", "", "", "", "", &structure_freeair_condensate_flow, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_condensate_flow), -1, -1},
+    {"p_pa", "Pressure after, absolute.", "Pa", "[1000;1e7]", "", "", NULL, 1000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature after.", "K", "[213.15;573.15]", "", "", NULL, 213.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"separation", "Share of the liquid that is caught and drained; 0 where there is no separator.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"after", "The flow after.", "", "", "", "", &structure_freeair_condensate_flow, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_condensate_flow), -1, -1},
+};
+
+static const int32_t statuses_freeair_condensate_step[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_condensate_rate(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_condensate_rate(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(int32_t *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_condensate_rate[] = {
+    {"q1_m3_s", "Volume flow at the inlet, free air.", "m3/s", "(0;1e5]", "", "", NULL, 0.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Inlet pressure, absolute.", "Pa", "[1000;1e7]", "", "", NULL, 1000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Inlet temperature.", "K", "[213.15;573.15]", "", "", NULL, 213.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"relative_humidity1", "Relative humidity at the inlet.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure after cooling, absolute.", "Pa", "[1000;1e7]", "", "", NULL, 1000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t2_k", "Temperature after cooling.", "K", "[213.15;573.15]", "", "", NULL, 213.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"model", "With the enhancement factor or without.", "1", "", "", "freeair_enhancement_model", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"condensate_kg_s", "Water that condenses.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_condensate_rate[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
 
 static void loop_freeair_impedance_from_phase(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
@@ -12559,8 +13092,22 @@ const freeair_function freeair__functions[] = {
     {"freeair_moist_air_state_from_density", "moist_air", "All properties of moist air at a density, a temperature and a humidity ratio.", "as freeair_moist_air_state(), without a search and without a look at saturation.", "IAPWS G8-10 (2010), Guideline on an Equation of State for Humid Air in Contact with Seawater and Ice", parameters_freeair_moist_air_state_from_density, statuses_freeair_moist_air_state_from_density, loop_freeair_moist_air_state_from_density, 4u, 6u, 0},
     {"freeair_moist_air_density", "moist_air", "Density of moist air from its relative humidity.", "freeair_moist_air_state() at the mole fraction rh f e/p, e the saturation pressure over liquid water (supercooled in frost), f the enhancement factor.", "IAPWS G8-10 (2010); IAPWS G9-15, Guideline on a Virial Equation for the Fugacity of H2O in Humid Air", parameters_freeair_moist_air_density, statuses_freeair_moist_air_density, loop_freeair_moist_air_density, 4u, 5u, 0},
     {"freeair_moist_air_density_cipm", "moist_air", "Density of moist air near atmospheric pressure, as legal metrology has it.", "CIPM-2007: rho = p Ma/(Z R T) (1 - xv (1 - Mv/Ma)); relative standard uncertainty 22e-6. Not for line pressure.", "Picard, Davis, Glaeser, Fujii, Revised formula for the density of moist air (CIPM-2007), Metrologia 45 (2008) 149", parameters_freeair_moist_air_density_cipm, statuses_freeair_moist_air_density_cipm, loop_freeair_moist_air_density_cipm, 5u, 3u, 0},
-    {"freeair_moist_air_enthalpy", "moist_air", "Enthalpy of moist air, for each kilogram of dry air in it.", "as freeair_moist_air_state(). Zero for dry air at 0 degC and 101325 Pa, and for liquid water at its triple point.", "IAPWS G8-10 (2010), Guideline on an Equation of State for Humid Air in Contact with Seawater and Ice", parameters_freeair_moist_air_enthalpy, statuses_freeair_moist_air_enthalpy, loop_freeair_moist_air_enthalpy, 4u, 5u, 0},
     {"freeair_moist_air_volume", "moist_air", "Volume of moist air, for each kilogram of dry air in it.", "as freeair_moist_air_state(): (1 + humidity ratio)/density.", "IAPWS G8-10 (2010), Guideline on an Equation of State for Humid Air in Contact with Seawater and Ice", parameters_freeair_moist_air_volume, statuses_freeair_moist_air_volume, loop_freeair_moist_air_volume, 4u, 5u, 0},
+    {"freeair_moist_air_flow_convert", "moist_air", "Volume flow at one state of a flow given at another, as a real gas.", "the same mass of dry air a second: q2 = q1 v2/v1, v as in freeair_moist_air_volume(). With the conditions of a reference state this is the real-gas version of freeair_reference_flow_convert().", "IAPWS G8-10 (2010); IAPWS G9-15; algebra", parameters_freeair_moist_air_flow_convert, statuses_freeair_moist_air_flow_convert, loop_freeair_moist_air_flow_convert, 8u, 5u, 0},
+    {"freeair_moist_air_enthalpy", "moist_air", "Enthalpy of moist air, for each kilogram of dry air in it.", "as freeair_moist_air_state(). Zero for dry air at 0 degC and 101325 Pa, and for liquid water at its triple point.", "IAPWS G8-10 (2010), Guideline on an Equation of State for Humid Air in Contact with Seawater and Ice", parameters_freeair_moist_air_enthalpy, statuses_freeair_moist_air_enthalpy, loop_freeair_moist_air_enthalpy, 4u, 5u, 0},
+    {"freeair_dew_point_at_pressure", "dew_point", "Dew or frost point at one pressure from that at another: pressure dew point to atmospheric and back.", "the mole fraction of vapour stays: f(p1, T1) e(T1)/p1 = f(p2, T2) e(T2)/p2, e the saturation pressure and f the enhancement factor, or one without it. Successive substitution, at most 60 steps, to rounding.", "IAPWS G9-15, Guideline on a Virial Equation for the Fugacity of H2O in Humid Air; ISO 8573-3:1999, Measurement of humidity, for the terms", parameters_freeair_dew_point_at_pressure, statuses_freeair_dew_point_at_pressure, loop_freeair_dew_point_at_pressure, 7u, 5u, 0},
+    {"freeair_dew_point_from_ratio", "dew_point", "Dew or frost point from the humidity ratio.", "f(p, T) e(T) = x p, solved for T by successive substitution, at most 60 steps, to rounding.", "IAPWS G9-15; definition of the dew point", parameters_freeair_dew_point_from_ratio, statuses_freeair_dew_point_from_ratio, loop_freeair_dew_point_from_ratio, 5u, 5u, 0},
+    {"freeair_dew_point_from_relative", "dew_point", "Dew or frost point from the relative humidity.", "as freeair_dew_point_from_ratio(), at the mole fraction rh f e/p of freeair_humidity_ratio_from_relative().", "IAPWS G9-15; definitions of relative humidity and dew point", parameters_freeair_dew_point_from_relative, statuses_freeair_dew_point_from_relative, loop_freeair_dew_point_from_relative, 6u, 5u, 0},
+    {"freeair_dew_point_humidity_ratio", "dew_point", "Humidity ratio from the dew or frost point.", "w = (Mw/Ma) x/(1 - x), x = f(p, T) e(T)/p.", "IAPWS G9-15; definition of the humidity ratio", parameters_freeair_dew_point_humidity_ratio, statuses_freeair_dew_point_humidity_ratio, loop_freeair_dew_point_humidity_ratio, 5u, 5u, 0},
+    {"freeair_dew_point_relative_humidity", "dew_point", "Relative humidity from the dew or frost point.", "rh = x/x_saturated, both by f e/p, at the dew point and over water at the temperature; where water would boil, rh = x p/e.", "IAPWS G9-15; definitions of relative humidity and dew point", parameters_freeair_dew_point_relative_humidity, statuses_freeair_dew_point_relative_humidity, loop_freeair_dew_point_relative_humidity, 6u, 5u, 0},
+    {"freeair_wet_bulb_temperature", "wet_bulb", "Wet bulb temperature of moist air.", "h(p, T, w) + (ws - w) hw(p, T*) = h(p, T*, ws), ws the humidity ratio of saturated air at the wet bulb T*, hw the enthalpy of water or ice there. Newton's method in a bracket, at most 100 steps, to 1e-12. Where a wick could be wet as well as frozen, it is wet.", "ASHRAE Handbook Fundamentals 2017, chapter 1, thermodynamic wet-bulb temperature; properties of IAPWS G8-10", parameters_freeair_wet_bulb_temperature, statuses_freeair_wet_bulb_temperature, loop_freeair_wet_bulb_temperature, 5u, 5u, 0},
+    {"freeair_wet_bulb_humidity_ratio", "wet_bulb", "Humidity ratio from dry and wet bulb.", "the balance of freeair_wet_bulb_temperature() solved for w, at most 50 steps, to rounding.", "ASHRAE Handbook Fundamentals 2017, chapter 1, thermodynamic wet-bulb temperature; properties of IAPWS G8-10", parameters_freeair_wet_bulb_humidity_ratio, statuses_freeair_wet_bulb_humidity_ratio, loop_freeair_wet_bulb_humidity_ratio, 5u, 5u, 0},
+    {"freeair_humidity_convert", "humidity", "Every measure of humidity from the one that is given.", "the one given is turned into a mole fraction, that into all others. Saturation by freeair_enhancement_factor() or without it; density, enthalpy, wet bulb and vapour density by the real gas of topic moist_air either way.", "IAPWS G8-10 (2010); IAPWS G9-15; definitions of the measures of humidity", parameters_freeair_humidity_convert, statuses_freeair_humidity_convert, loop_freeair_humidity_convert, 2u, 7u, 0},
+    {"freeair_humidity_ratio_from_relative", "humidity", "Humidity ratio from relative humidity.", "w = (Mw/Ma) x/(1 - x), x = rh f e/p; where water would boil x = rh e/p.", "IAPWS G9-15; definitions of relative humidity and humidity ratio", parameters_freeair_humidity_ratio_from_relative, statuses_freeair_humidity_ratio_from_relative, loop_freeair_humidity_ratio_from_relative, 5u, 5u, 0},
+    {"freeair_humidity_relative_from_ratio", "humidity", "Relative humidity from humidity ratio.", "rh = x p/(f e), x = w/(Mw/Ma + w); where water would boil rh = x p/e.", "IAPWS G9-15; definitions of relative humidity and humidity ratio", parameters_freeair_humidity_relative_from_ratio, statuses_freeair_humidity_relative_from_ratio, loop_freeair_humidity_relative_from_ratio, 5u, 5u, 0},
+    {"freeair_condensate_inlet", "condensate", "The flow that enters a plant, from its volume and relative humidity.", "dry air = q/v, v the volume by mass of dry air of freeair_moist_air_volume(); vapour = humidity ratio x dry air; no water.", "IAPWS G8-10 (2010); IAPWS G9-15; algebra", parameters_freeair_condensate_inlet, statuses_freeair_condensate_inlet, loop_freeair_condensate_inlet, 7u, 6u, 0},
+    {"freeair_condensate_step", "condensate", "One step of a flow: compressed, cooled, stored, dried, expanded or heated to a pressure and temperature.", "the air takes all water that it can hold there, ws = (Mw/Ma) xs/(1 - xs), xs = f e/p; the rest is liquid, of which the share separation leaves.", "IAPWS G8-10 (2010); IAPWS G9-15; algebra", parameters_freeair_condensate_step, statuses_freeair_condensate_step, loop_freeair_condensate_step, 5u, 6u, 0},
+    {"freeair_condensate_rate", "condensate", "Water that condenses from a flow of free air, compressed and cooled.", "freeair_condensate_inlet() and one freeair_condensate_step(); nothing when the air stays unsaturated.", "IAPWS G8-10 (2010); IAPWS G9-15; algebra", parameters_freeair_condensate_rate, statuses_freeair_condensate_rate, loop_freeair_condensate_rate, 8u, 5u, 0},
     {"freeair_impedance_from_phase", "impedance", "Impedance from voltage, current and the phase angle between them.", "z = V / I, r = z cos(phase), x = z sin(phase). Positive x is inductive: the current lags.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, H.2.1", parameters_freeair_impedance_from_phase, statuses_freeair_impedance_from_phase, loop_freeair_impedance_from_phase, 6u, 3u, FREEAIR_CAUTION_LIVE},
     {"freeair_impedance_from_power", "impedance", "Impedance from voltage, current and power.", "z = V / I, r = P / I^2, x = sqrt(z^2 - r^2), power factor = P / (V I). The meters do not tell an inductive from a capacitive reactance: x is not negative.", "definition", parameters_freeair_impedance_from_power, statuses_freeair_impedance_from_power, loop_freeair_impedance_from_power, 7u, 4u, FREEAIR_CAUTION_LIVE},
     {"freeair_supply_uncertainty_from_meter", "supply", "Standard uncertainty of a voltage reading from the meter's data sheet.", "u = (accuracy reading + counts resolution) / sqrt(3), limits of error as a rectangular distribution.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, 4.3.7", parameters_freeair_supply_uncertainty_from_meter, statuses_freeair_supply_uncertainty_from_meter, loop_freeair_supply_uncertainty_from_meter, 5u, 3u, 0},
@@ -12868,6 +13415,9 @@ const freeair_structure *const freeair__structures[] = {
     &structure_freeair_dry_air_properties,
     &structure_freeair_enhancement_coefficients,
     &structure_freeair_moist_air_properties,
+    &structure_freeair_humidity_given,
+    &structure_freeair_humidity_found,
+    &structure_freeair_condensate_flow,
     &structure_freeair_capacitor_motor_windings,
     &structure_freeair_capacitor_motor_performance,
     &structure_freeair_isothermal_pipe,
@@ -12900,7 +13450,7 @@ const freeair_structure *const freeair__structures[] = {
     &structure_freeair_inference_effect,
 };
 
-const size_t freeair__n_structures = 33;
+const size_t freeair__n_structures = 36;
 
 const freeair__constant freeair__constants[] = {
     {"FREEAIR_OK", "freeair_status", "Computed.", FREEAIR_OK},
@@ -13268,6 +13818,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {31, 28, 30, 27, 32, 29, 134, 135, 137, 133, 132, 129, 138, 136, 139, 130, 131, 264, 262, 263, 261, 260, 259, 110, 103, 108, 111, 104, 106, 114, 116, 117, 115, 113, 109, 112, 105, 107, 165, 163, 166, 162, 164, 161, 208, 209, 203, 210, 205, 204, 207, 206, 201, 200, 202, 160, 154, 159, 155, 156, 158, 157, 240, 238, 239, 236, 237, 234, 241, 235, 19, 23, 22, 24, 26, 18, 20, 25, 21, 306, 309, 310, 305, 311, 308, 307, 317, 316, 288, 292, 291, 287, 294, 293, 295, 285, 286, 289, 290, 299, 300, 297, 296, 298, 353, 354, 350, 351, 352, 355, 348, 349, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 333, 59, 60, 61, 335, 337, 336, 327, 325, 326, 194, 192, 195, 196, 191, 193, 248, 242, 247, 249, 244, 243, 246, 245, 314, 315, 182, 184, 181, 183, 180, 179, 143, 141, 140, 145, 146, 148, 147, 142, 144, 68, 69, 303, 304, 301, 302, 356, 186, 190, 187, 189, 185, 188, 278, 284, 279, 276, 281, 280, 282, 277, 283, 275, 345, 343, 347, 344, 340, 338, 341, 339, 342, 346, 312, 313, 64, 65, 66, 62, 63, 67, 363, 362, 364, 365, 366, 95, 93, 92, 84, 90, 87, 94, 85, 88, 86, 83, 91, 89, 230, 228, 226, 225, 222, 223, 227, 231, 229, 224, 97, 98, 96, 100, 101, 102, 99, 149, 152, 153, 150, 151, 334, 212, 214, 211, 213, 216, 217, 215, 221, 219, 218, 220, 172, 175, 173, 174, 170, 176, 177, 178, 171, 321, 320, 318, 319, 331, 329, 330, 332, 120, 121, 125, 124, 123, 127, 118, 119, 122, 126, 128, 323, 324, 328, 322, 252, 256, 257, 255, 253, 254, 250, 251, 258, 7, 9, 8, 11, 10, 13, 12, 14, 15, 199, 198, 197, 233, 232, 167, 168, 169, 58, 52, 56, 57, 54, 53, 55, 73, 71, 76, 70, 75, 74, 72, 78, 80, 79, 82, 81, 77, 358, 359, 357, 361, 360, 5, 3, 4, 2, 6, 0, 1, 17, 16, 272, 273, 274, 269, 270, 265, 268, 266, 267, 271};
+const uint16_t freeair__functions_by_name[] = {31, 28, 30, 27, 32, 29, 148, 149, 151, 147, 146, 143, 152, 150, 153, 144, 145, 278, 276, 277, 275, 274, 273, 124, 117, 122, 125, 118, 120, 128, 130, 131, 129, 127, 123, 126, 119, 121, 179, 177, 180, 176, 178, 175, 222, 223, 217, 224, 219, 218, 221, 220, 215, 214, 216, 79, 81, 80, 174, 168, 173, 169, 170, 172, 171, 254, 252, 253, 250, 251, 248, 255, 249, 19, 23, 22, 24, 26, 18, 20, 25, 21, 320, 323, 324, 319, 325, 322, 321, 331, 330, 302, 306, 305, 301, 308, 307, 309, 299, 300, 303, 304, 313, 314, 311, 310, 312, 69, 70, 71, 72, 73, 367, 368, 364, 365, 366, 369, 362, 363, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 347, 59, 60, 61, 349, 351, 350, 341, 339, 340, 208, 206, 209, 210, 205, 207, 262, 256, 261, 263, 258, 257, 260, 259, 328, 329, 196, 198, 195, 197, 194, 193, 157, 155, 154, 159, 160, 162, 161, 156, 158, 76, 77, 78, 82, 83, 317, 318, 315, 316, 370, 200, 204, 201, 203, 199, 202, 292, 298, 293, 290, 295, 294, 296, 291, 297, 289, 359, 357, 361, 358, 354, 352, 355, 353, 356, 360, 326, 327, 64, 65, 68, 67, 62, 63, 66, 377, 376, 378, 379, 380, 109, 107, 106, 98, 104, 101, 108, 99, 102, 100, 97, 105, 103, 244, 242, 240, 239, 236, 237, 241, 245, 243, 238, 111, 112, 110, 114, 115, 116, 113, 163, 166, 167, 164, 165, 348, 226, 228, 225, 227, 230, 231, 229, 235, 233, 232, 234, 186, 189, 187, 188, 184, 190, 191, 192, 185, 335, 334, 332, 333, 345, 343, 344, 346, 134, 135, 139, 138, 137, 141, 132, 133, 136, 140, 142, 337, 338, 342, 336, 266, 270, 271, 269, 267, 268, 264, 265, 272, 7, 9, 8, 11, 10, 13, 12, 14, 15, 213, 212, 211, 247, 246, 181, 182, 183, 58, 52, 56, 57, 54, 53, 55, 87, 85, 90, 84, 89, 88, 86, 92, 94, 93, 96, 95, 91, 372, 373, 371, 375, 374, 5, 3, 4, 2, 6, 0, 1, 17, 16, 286, 287, 288, 283, 284, 279, 282, 280, 281, 285, 75, 74};
 
 const uint16_t freeair__constants_by_name[] = {78, 79, 76, 77, 80, 81, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 123, 121, 122, 47, 44, 45, 48, 46, 346, 338, 339, 337, 343, 335, 336, 334, 347, 344, 341, 340, 342, 345, 192, 191, 188, 189, 190, 186, 187, 194, 193, 51, 52, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 234, 325, 275, 326, 322, 238, 240, 241, 220, 239, 260, 249, 290, 228, 245, 235, 269, 246, 202, 274, 217, 229, 319, 300, 255, 218, 253, 296, 242, 324, 252, 259, 321, 288, 256, 210, 273, 211, 318, 226, 251, 297, 270, 203, 248, 233, 306, 209, 232, 208, 272, 244, 291, 205, 262, 214, 307, 304, 261, 285, 213, 230, 195, 198, 196, 197, 254, 284, 316, 317, 303, 247, 277, 276, 295, 278, 279, 222, 305, 207, 231, 206, 271, 293, 292, 225, 312, 308, 266, 201, 199, 227, 236, 237, 204, 212, 313, 243, 309, 282, 299, 298, 219, 320, 263, 215, 257, 314, 223, 281, 265, 268, 289, 315, 224, 267, 283, 310, 311, 258, 287, 286, 302, 301, 250, 216, 280, 294, 323, 264, 221, 200, 124, 137, 138, 130, 131, 132, 133, 134, 135, 136, 127, 128, 129, 125, 126, 160, 156, 158, 157, 147, 165, 146, 149, 151, 145, 142, 153, 152, 162, 144, 148, 150, 143, 141, 164, 161, 159, 154, 163, 155, 111, 113, 105, 103, 104, 116, 117, 115, 118, 120, 112, 110, 106, 114, 108, 107, 119, 109, 82, 83, 329, 332, 331, 330, 328, 333, 327, 140, 139, 360, 359, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 74, 75, 88, 91, 87, 84, 86, 89, 90, 85, 0, 355, 357, 356, 354, 358, 98, 95, 102, 97, 100, 101, 99, 96, 167, 168, 166, 185, 184, 183, 180, 182, 179, 181, 178, 177, 176, 175, 171, 172, 174, 169, 170, 173, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 94, 93, 92, 50, 49, 348, 349, 351, 353, 352, 350, 41, 43, 42, 1, 3, 5, 2, 4};

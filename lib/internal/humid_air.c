@@ -144,6 +144,29 @@ double freeair__humid_saturation(double t_k, double p_pa, int ice, int real)
   return x;
 }
 
+double freeair__humid_dew_k(double p_pa, double mole_fraction, int ice, int real)
+{
+  if (!(mole_fraction > 0.0) || !(mole_fraction < 1.0)) return NAN;
+  double factor = 1.0;
+  double t = NAN;
+  for (int i = 0; i < 60; i++) {
+    const double last = t;
+    const double pressure = mole_fraction * p_pa / factor;
+    if (!(pressure < 22e6)) return NAN;
+    t = freeair__saturation_temperature_k(pressure, ice);
+    /* the factor is known from 173.15 K on; searched for a little beyond, so that the end is found */
+    if (!freeair__closed(t, 170.0, 580.0)) return NAN;
+    if (!real || fabs(t - last) <= 1e-13 * t) break;
+    factor = freeair__humid_saturation(t, p_pa, ice, 1) * p_pa / freeair__saturation_over_pa(t, ice);
+  }
+  return t >= 173.15 * (1.0 - 1e-12) && t <= 573.15 * (1.0 + 1e-12) ? t : NAN;
+}
+
+double freeair__humid_relative(double p_pa, double t_k, double mole_fraction, int real)
+{
+  return mole_fraction / freeair__humid_saturation(t_k, p_pa, 0, real);
+}
+
 void freeair__humid_isotherm_at(double t_k, double humidity_ratio, freeair__humid_isotherm *isotherm)
 {
   const double dry = 1.0 / (1.0 + humidity_ratio);
@@ -227,4 +250,98 @@ double freeair__humid_density(const freeair__humid_isotherm *isotherm, double p_
     if (fabs(step) <= 1e-10) break;
   }
   return rho;
+}
+
+double freeair__humid_enthalpy(double p_pa, double t_k, double humidity_ratio)
+{
+  freeair__humid_isotherm isotherm;
+  freeair__humid_point point;
+  freeair__humid_isotherm_at(t_k, humidity_ratio, &isotherm);
+  freeair__humid_point_at(&isotherm, freeair__humid_density(&isotherm, p_pa), &point);
+  return point.h_j_kg * (1.0 + humidity_ratio);
+}
+
+double freeair__humid_condensed_enthalpy(double p_pa, double t_k, int ice)
+{
+  double volume;
+  double enthalpy;
+  if (ice && t_k < FREEAIR__WATER_TRIPLE_T) {
+    freeair__ice(t_k, p_pa, &volume, &enthalpy);
+    return enthalpy;
+  }
+  /* below -20 degC, where the equation of the liquid ends, along its heat capacity there */
+  const double t = supercooled_at_most(t_k);
+  freeair__water_isotherm isotherm;
+  freeair__water_point point;
+  freeair__water_isotherm_at(t, &isotherm);
+  freeair__water_point_at(&isotherm, freeair__water_density(&isotherm, p_pa, 1), &point);
+  return freeair__water_enthalpy(&isotherm, &point) + 4350.0 * (t_k - t);
+}
+
+/* Enthalpy that saturated air at the wet bulb has more than the air with the water that brought it there. */
+static double wet_bulb_excess(double p_pa, double wet_bulb_k, int ice, double humidity_ratio, double enthalpy,
+                              double *slope)
+{
+  const double x = freeair__humid_saturation(wet_bulb_k, p_pa, ice, 1);
+  const double saturated = freeair__humid_ratio_of_fraction(x);
+  const double water = freeair__humid_condensed_enthalpy(p_pa, wet_bulb_k, ice);
+  const double rise = freeair__saturation_log_slope(wet_bulb_k, ice);
+  *slope = 1006.0 + saturated / (1.0 - x) * rise * (2501e3 + 1860.0 * (wet_bulb_k - 273.15) - water);
+  return freeair__humid_enthalpy(p_pa, wet_bulb_k, saturated) - (saturated - humidity_ratio) * water - enthalpy;
+}
+
+double freeair__humid_wet_bulb(double p_pa, double t_k, double humidity_ratio, int ice)
+{
+  const double enthalpy = freeair__humid_enthalpy(p_pa, t_k, humidity_ratio);
+  const double dew = freeair__humid_dew_k(p_pa, freeair__humid_fraction_of_ratio(humidity_ratio), ice, 1);
+  const double boiling = p_pa < 22e6 ? freeair__saturation_temperature_k(p_pa, ice) : t_k;
+  double lo = dew > 173.15 ? dew : 173.15;
+  double hi = t_k < boiling ? t_k : boiling;
+  /* saturated already, give or take rounding; or so cold and dry that the wet bulb is below the range */
+  if (!(hi > lo)) return fabs(hi - lo) < 1e-6 * hi ? hi : NAN;
+  double slope;
+  if (wet_bulb_excess(p_pa, lo, ice, humidity_ratio, enthalpy, &slope) > 0.0) return lo > 173.15 ? lo : NAN;
+  /* a wick may be wet above freezing and frozen below it with the same air: wet goes first */
+  const double triple = FREEAIR__WATER_TRIPLE_T;
+  if (ice && lo < triple && triple < hi) {
+    if (wet_bulb_excess(p_pa, triple, ice, humidity_ratio, enthalpy, &slope) <= 0.0)
+      lo = triple;
+    else
+      hi = nextafter(triple, 0.0);
+  }
+  double t = lo + 0.4 * (hi - lo);
+  for (int i = 0; i < 100; i++) {
+    const double excess = wet_bulb_excess(p_pa, t, ice, humidity_ratio, enthalpy, &slope);
+    if (excess > 0.0)
+      hi = t;
+    else
+      lo = t;
+    const double next = t - excess / slope;
+    if (fabs(next - t) <= 1e-12 * t || hi - lo <= 1e-13 * t) return next > lo && next < hi ? next : t;
+    t = next > lo && next < hi && i < 40 ? next : 0.5 * (lo + hi);
+  }
+  return t;
+}
+
+double freeair__humid_ratio_of_wet_bulb(double p_pa, double t_k, double wet_bulb_k, int ice)
+{
+  const double x = freeair__humid_saturation(wet_bulb_k, p_pa, ice, 1);
+  if (!(x < 1.0)) return NAN;
+  const double saturated = freeair__humid_ratio_of_fraction(x);
+  const double water = freeair__humid_condensed_enthalpy(p_pa, wet_bulb_k, ice);
+  const double target = freeair__humid_enthalpy(p_pa, wet_bulb_k, saturated) - saturated * water;
+  /* what the vapour brings, nearly in proportion to the humidity ratio */
+  const double vapour = 2501e3 + 1860.0 * (t_k - 273.15) - water;
+  double w = saturated;
+  for (int i = 0; i < 50; i++) {
+    const double missing = target - freeair__humid_enthalpy(p_pa, t_k, w) + w * water;
+    double next = w + missing / vapour;
+    if (next < -0.01 * saturated) return NAN;
+    if (next < 0.0) next = 0.0;
+    const double step = fabs(next - w);
+    w = next;
+    if (step <= 1e-14 * saturated) break;
+  }
+  /* dry air, give or take rounding, or drier than that */
+  return w > 0.0 || target >= freeair__humid_enthalpy(p_pa, t_k, 0.0) - 1e-9 * saturated * vapour ? w : NAN;
 }

@@ -54,6 +54,13 @@ double freeair__humid_log_fugacity(const freeair__humid_virials *v, double t_k, 
 /* Mole fraction of vapour in saturated air, 1 and more where the air would boil. */
 double freeair__humid_saturation(double t_k, double p_pa, int ice, int real);
 
+/* Temperature at which air of a mole fraction of vapour is saturated; NaN outside
+ * 173.15 K to 573.15 K. */
+double freeair__humid_dew_k(double p_pa, double mole_fraction, int ice, int real);
+
+/* Relative humidity over water; where water would boil, by the saturation pressure alone. */
+double freeair__humid_relative(double p_pa, double t_k, double mole_fraction, int real);
+
 /* What the equation needs of a temperature and a composition. */
 typedef struct freeair__humid_isotherm {
   double dry_share; /* mass of dry air in the whole */
@@ -80,7 +87,15 @@ typedef struct freeair__humid_point {
 void freeair__humid_isotherm_at(double t_k, double humidity_ratio, freeair__humid_isotherm *isotherm);
 void freeair__humid_point_at(const freeair__humid_isotherm *isotherm, double rho_kg_m3, freeair__humid_point *point);
 
-/* Density of the gas at a pressure. */
+/* Density of the gas at a pressure, and its enthalpy for each kilogram of dry air. */
 double freeair__humid_density(const freeair__humid_isotherm *isotherm, double p_pa);
+double freeair__humid_enthalpy(double p_pa, double t_k, double humidity_ratio);
+
+/* Enthalpy of water, or of ice below the triple point. */
+double freeair__humid_condensed_enthalpy(double p_pa, double t_k, int ice);
+
+/* Wet bulb temperature, and the humidity ratio that one has; NaN where there is none. */
+double freeair__humid_wet_bulb(double p_pa, double t_k, double humidity_ratio, int ice);
+double freeair__humid_ratio_of_wet_bulb(double p_pa, double t_k, double wet_bulb_k, int ice);
 
 #endif

@@ -7,4 +7,4 @@ set -u
   echo "skipped: no Python with jsonschema"
   exit 77
 }
-exec "$PYTHON" "$top_srcdir/tests/abi/schema.py"
+exec "$PYTHON" "$top_srcdir/tests/abi/validate.py"

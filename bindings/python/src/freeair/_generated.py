@@ -445,6 +445,87 @@ class MoistAirProperties(_runtime.Structure):
     __slots__ = ("_memory",)
 
 
+class HumidityGiven(_runtime.Structure):
+    """What is known of the air: pressure, temperature, and one measure of humidity.
+
+    Fields:
+        p_pa: Pressure, absolute. [Pa] Range [1000;1e7].
+        t_k: Temperature. [K] Range [213.15;573.15].
+        mole_fraction: Moles of vapour in a mole of moist air. Range [0;0.9414]. Default: not given.
+        vapour_pressure_pa: Partial pressure of the vapour. [Pa] Range [0;1e7]. Default: not given.
+        humidity_ratio: Mass of vapour by mass of dry air. Range [0;10]. Default: not given.
+        specific_humidity: Mass of vapour by mass of moist air. Range [0;0.909]. Default: not given.
+        relative_humidity: Relative humidity over water. Range [0;1]. Default: not given.
+        dew_point_k: Dew point, over water. [K] Range [173.15;573.15]. Default: not given.
+        frost_point_k: Frost point, over ice. [K] Range [173.15;573.15]. Default: not given.
+        wet_bulb_k: Wet bulb temperature. [K] Range [173.15;573.15]. Default: not given.
+        vapour_density_kg_m3: Vapour in a volume, absolute humidity. [kg/m3] Range [0;100]. Default:
+            not given.
+        model: With the enhancement factor or without. One of ENHANCEMENT_MODEL_* (enumeration
+            freeair_enhancement_model).
+        wick: Wick below 0.01 degC: wet or frozen. One of SATURATION_OVER_* (enumeration
+            freeair_saturation_over).
+    """
+
+    _c_name = "freeair_humidity_given"
+    __slots__ = ("_memory",)
+
+
+class HumidityFound(_runtime.Structure):
+    """Every measure of the humidity of some air, and what goes with it.
+
+    Fields:
+        mole_fraction: Moles of vapour in a mole of moist air.
+        vapour_pressure_pa: Partial pressure of the vapour, mole fraction times pressure. [Pa]
+        humidity_ratio: Mass of vapour by mass of dry air.
+        specific_humidity: Mass of vapour by mass of moist air.
+        relative_humidity: Relative humidity over water.
+        dew_point_k: Dew point, over water; NaN below 173.15 K. [K]
+        frost_point_k: Frost point, over ice below 0.01 degC; NaN below 173.15 K. [K]
+        wet_bulb_k: Wet bulb temperature; NaN where the air is supersaturated over the wick's ice.
+            [K]
+        vapour_density_kg_m3: Mass of vapour in a volume, absolute humidity. [kg/m3]
+        rho_kg_m3: Density of the moist air. [kg/m3]
+        h_dry_j_kg: Enthalpy by mass of dry air, as in topic moist_air. [J/kg]
+        v_dry_m3_kg: Volume by mass of dry air. [m3/kg]
+    """
+
+    _c_name = "freeair_humidity_found"
+    __slots__ = ("_memory",)
+
+
+class CondensateFlow(_runtime.Structure):
+    """A flow of air with vapour and water in it.
+
+    A step reads dry_kg_s, vapour_kg_s, liquid_kg_s, enthalpy_w, model and over, and fills in all of
+    another one.
+
+    Fields:
+        p_pa: Pressure, absolute. [Pa] Default: not read.
+        t_k: Temperature. [K] Default: not read.
+        dry_kg_s: Dry air. [kg/s] Range (0;1e6].
+        vapour_kg_s: Vapour in it. [kg/s] Range [0;1e6].
+        liquid_kg_s: Water or ice that flows along. [kg/s] Range [0;1e6].
+        condensed_kg_s: Vapour that became water in the step; negative: water evaporated. [kg/s]
+            Default: not read.
+        removed_kg_s: Water that was separated in the step. [kg/s] Default: not read.
+        q_m3_s: Volume flow of the gas. [m3/s] Default: not read.
+        relative_humidity: Relative humidity over water. Default: not read.
+        dew_point_k: Pressure dew or frost point by over; NaN below 173.15 K. [K] Default: not read.
+        enthalpy_w: Enthalpy of air, vapour and water that flow along, as in topic moist_air. [W]
+            Range [-1e12;1e12]. Default: not known: released_w is NaN.
+        released_w: Enthalpy that the flow gave up in the step, separated water included: the duty
+            of a cooler; of compressor and cooler the heat less the work. [W] Default: not read.
+        model: With the enhancement factor or without. One of ENHANCEMENT_MODEL_* (enumeration
+            freeair_enhancement_model).
+        over: What forms below 0.01 degC. One of SATURATION_OVER_* (enumeration
+            freeair_saturation_over).
+    """
+
+    _c_name = "freeair_condensate_flow"
+    __slots__ = ("_memory",)
+
+
 class CapacitorMotorWindings(_runtime.Structure):
     """Constants of a capacitor motor, all referred to the main winding except those of the auxiliary winding itself.
 
@@ -1446,6 +1527,9 @@ class InferenceEffect(_runtime.Structure):
 _runtime.STRUCTURES["freeair_dry_air_properties"] = DryAirProperties
 _runtime.STRUCTURES["freeair_enhancement_coefficients"] = EnhancementCoefficients
 _runtime.STRUCTURES["freeair_moist_air_properties"] = MoistAirProperties
+_runtime.STRUCTURES["freeair_humidity_given"] = HumidityGiven
+_runtime.STRUCTURES["freeair_humidity_found"] = HumidityFound
+_runtime.STRUCTURES["freeair_condensate_flow"] = CondensateFlow
 _runtime.STRUCTURES["freeair_capacitor_motor_windings"] = CapacitorMotorWindings
 _runtime.STRUCTURES["freeair_capacitor_motor_performance"] = CapacitorMotorPerformance
 _runtime.STRUCTURES["freeair_isothermal_pipe"] = IsothermalPipe
@@ -2997,6 +3081,58 @@ def moist_air_density_cipm(*, p_pa, t_k, relative_humidity, carbon_dioxide=None)
     return _runtime.call("freeair_moist_air_density_cipm")((p_pa, t_k, relative_humidity, carbon_dioxide,))
 
 
+def moist_air_volume(*, p_pa, t_k, humidity_ratio):
+    """Volume of moist air, for each kilogram of dry air in it.
+
+    Model: as freeair_moist_air_state(): (1 + humidity ratio)/density.
+
+    Arguments:
+        p_pa: Pressure, absolute. [Pa] Range [1;1e7].
+        t_k: Temperature. [K] Range [173.15;573.15].
+        humidity_ratio: Mass of vapour by mass of dry air. Range [0;10].
+
+    Returns:
+        v_dry_m3_kg: Volume by mass of dry air. [m3/kg]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: saturated air holds less vapour: some of it would condense
+
+    Source: IAPWS G8-10 (2010), Guideline on an Equation of State for Humid Air in Contact with
+    Seawater and Ice
+    """
+    return _runtime.call("freeair_moist_air_volume")((p_pa, t_k, humidity_ratio,))
+
+
+def moist_air_flow_convert(*, q1_m3_s, p1_pa, t1_k, relative_humidity1, p2_pa, t2_k, relative_humidity2):
+    """Volume flow at one state of a flow given at another, as a real gas.
+
+    Model: the same mass of dry air a second: q2 = q1 v2/v1, v as in freeair_moist_air_volume().
+    With the conditions of a reference state this is the real-gas version of
+    freeair_reference_flow_convert().
+
+    Arguments:
+        q1_m3_s: Volume flow at the first state. [m3/s] Range [0;1e6].
+        p1_pa: Pressure of the first state, absolute. [Pa] Range [1;1e7].
+        t1_k: Temperature of the first state. [K] Range [173.15;573.15].
+        relative_humidity1: Relative humidity of the first state. Range [0;1].
+        p2_pa: Pressure of the second state, absolute. [Pa] Range [1;1e7].
+        t2_k: Temperature of the second state. [K] Range [173.15;573.15].
+        relative_humidity2: Relative humidity of the second state. Range [0;1].
+
+    Returns:
+        q2_m3_s: Volume flow at the second state. [m3/s]
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: in one of the states the vapour would leave less than 6 % of the mixture to
+            the air
+
+    Source: IAPWS G8-10 (2010); IAPWS G9-15; algebra
+    """
+    return _runtime.call("freeair_moist_air_flow_convert")((q1_m3_s, p1_pa, t1_k, relative_humidity1, p2_pa, t2_k, relative_humidity2,))
+
+
 def moist_air_enthalpy(*, p_pa, t_k, humidity_ratio):
     """Enthalpy of moist air, for each kilogram of dry air in it.
 
@@ -3021,27 +3157,345 @@ def moist_air_enthalpy(*, p_pa, t_k, humidity_ratio):
     return _runtime.call("freeair_moist_air_enthalpy")((p_pa, t_k, humidity_ratio,))
 
 
-def moist_air_volume(*, p_pa, t_k, humidity_ratio):
-    """Volume of moist air, for each kilogram of dry air in it.
+def dew_point_at_pressure(*, p1_pa, dew1_k, over1, p2_pa, over2, model):
+    """Dew or frost point at one pressure from that at another: pressure dew point to atmospheric and back.
 
-    Model: as freeair_moist_air_state(): (1 + humidity ratio)/density.
+    Model: the mole fraction of vapour stays: f(p1, T1) e(T1)/p1 = f(p2, T2) e(T2)/p2, e the
+    saturation pressure and f the enhancement factor, or one without it. Successive substitution, at
+    most 60 steps, to rounding.
+
+    Arguments:
+        p1_pa: Pressure at which the dew point is known, absolute. [Pa] Range [1;1e7].
+        dew1_k: Dew or frost point there. [K] Range [173.15;573.15].
+        over1: What it is over. One of SATURATION_OVER_* (enumeration freeair_saturation_over).
+        p2_pa: Pressure at which it is wanted, absolute. [Pa] Range [1;1e7].
+        over2: What it shall be over. One of SATURATION_OVER_* (enumeration
+            freeair_saturation_over).
+        model: With the enhancement factor or without. One of ENHANCEMENT_MODEL_* (enumeration
+            freeair_enhancement_model).
+
+    Returns:
+        dew2_k: Dew or frost point at the second pressure. [K]
+
+    Raises:
+        DomainError: an input is outside its range or not one of its constants
+        NoSolutionError: at the first dew point water would boil, or the second is out of range
+
+    Source: IAPWS G9-15, Guideline on a Virial Equation for the Fugacity of H2O in Humid Air; ISO
+    8573-3:1999, Measurement of humidity, for the terms
+    """
+    return _runtime.call("freeair_dew_point_at_pressure")((p1_pa, dew1_k, over1, p2_pa, over2, model,))
+
+
+def dew_point_from_ratio(*, p_pa, humidity_ratio, over, model):
+    """Dew or frost point from the humidity ratio.
+
+    Model: f(p, T) e(T) = x p, solved for T by successive substitution, at most 60 steps, to
+    rounding.
+
+    Arguments:
+        p_pa: Pressure, absolute. [Pa] Range [1;1e7].
+        humidity_ratio: Mass of vapour by mass of dry air. Range (0;10].
+        over: What it shall be over. One of SATURATION_OVER_* (enumeration freeair_saturation_over).
+        model: With the enhancement factor or without. One of ENHANCEMENT_MODEL_* (enumeration
+            freeair_enhancement_model).
+
+    Returns:
+        dew_k: Dew or frost point. [K]
+
+    Raises:
+        DomainError: an input is outside its range or not one of its constants
+        NoSolutionError: the dew point is outside 173.15 K to 573.15 K
+
+    Source: IAPWS G9-15; definition of the dew point
+    """
+    return _runtime.call("freeair_dew_point_from_ratio")((p_pa, humidity_ratio, over, model,))
+
+
+def dew_point_from_relative(*, p_pa, t_k, relative_humidity, over, model):
+    """Dew or frost point from the relative humidity.
+
+    Model: as freeair_dew_point_from_ratio(), at the mole fraction rh f e/p of
+    freeair_humidity_ratio_from_relative().
+
+    Arguments:
+        p_pa: Pressure, absolute. [Pa] Range [1;1e7].
+        t_k: Temperature. [K] Range [173.15;573.15].
+        relative_humidity: Relative humidity over water. Range (0;1].
+        over: What it shall be over. One of SATURATION_OVER_* (enumeration freeair_saturation_over).
+        model: With the enhancement factor or without. One of ENHANCEMENT_MODEL_* (enumeration
+            freeair_enhancement_model).
+
+    Returns:
+        dew_k: Dew or frost point. [K]
+
+    Raises:
+        DomainError: an input is outside its range or not one of its constants
+        NoSolutionError: no air is left, or the dew point is outside 173.15 K to 573.15 K
+
+    Source: IAPWS G9-15; definitions of relative humidity and dew point
+    """
+    return _runtime.call("freeair_dew_point_from_relative")((p_pa, t_k, relative_humidity, over, model,))
+
+
+def dew_point_humidity_ratio(*, p_pa, dew_k, over, model):
+    """Humidity ratio from the dew or frost point.
+
+    Model: w = (Mw/Ma) x/(1 - x), x = f(p, T) e(T)/p.
+
+    Arguments:
+        p_pa: Pressure, absolute. [Pa] Range [1;1e7].
+        dew_k: Dew or frost point. [K] Range [173.15;573.15].
+        over: What it is over. One of SATURATION_OVER_* (enumeration freeair_saturation_over).
+        model: With the enhancement factor or without. One of ENHANCEMENT_MODEL_* (enumeration
+            freeair_enhancement_model).
+
+    Returns:
+        humidity_ratio: Mass of vapour by mass of dry air.
+
+    Raises:
+        DomainError: an input is outside its range or not one of its constants
+        NoSolutionError: at the dew point water would boil, or the humidity ratio is above 10
+
+    Source: IAPWS G9-15; definition of the humidity ratio
+    """
+    return _runtime.call("freeair_dew_point_humidity_ratio")((p_pa, dew_k, over, model,))
+
+
+def dew_point_relative_humidity(*, p_pa, t_k, dew_k, over, model):
+    """Relative humidity from the dew or frost point.
+
+    Model: rh = x/x_saturated, both by f e/p, at the dew point and over water at the temperature;
+    where water would boil, rh = x p/e.
+
+    Arguments:
+        p_pa: Pressure, absolute. [Pa] Range [1;1e7].
+        t_k: Temperature. [K] Range [173.15;573.15].
+        dew_k: Dew or frost point. [K] Range [173.15;573.15].
+        over: What it is over. One of SATURATION_OVER_* (enumeration freeair_saturation_over).
+        model: With the enhancement factor or without. One of ENHANCEMENT_MODEL_* (enumeration
+            freeair_enhancement_model).
+
+    Returns:
+        relative_humidity: Relative humidity over water.
+
+    Raises:
+        DomainError: an input is outside its range or not one of its constants
+        NoSolutionError: saturated above this temperature already, or water would boil at the dew
+            point
+
+    Source: IAPWS G9-15; definitions of relative humidity and dew point
+    """
+    return _runtime.call("freeair_dew_point_relative_humidity")((p_pa, t_k, dew_k, over, model,))
+
+
+def wet_bulb_temperature(*, p_pa, t_k, humidity_ratio, over):
+    """Wet bulb temperature of moist air.
+
+    Model: h(p, T, w) + (ws - w) hw(p, T*) = h(p, T*, ws), ws the humidity ratio of saturated air at
+    the wet bulb T*, hw the enthalpy of water or ice there. Newton's method in a bracket, at most
+    100 steps, to 1e-12. Where a wick could be wet as well as frozen, it is wet.
+
+    Arguments:
+        p_pa: Pressure, absolute. [Pa] Range [1000;1e7].
+        t_k: Temperature. [K] Range [213.15;573.15].
+        humidity_ratio: Mass of vapour by mass of dry air. Range [0;10].
+        over: Wick wet (supercooled) or frozen below 0.01 degC. One of SATURATION_OVER_*
+            (enumeration freeair_saturation_over).
+
+    Returns:
+        wet_bulb_k: Wet bulb temperature. [K]
+
+    Raises:
+        DomainError: an input is outside its range or not one of its constants
+        NoSolutionError: saturated air holds less vapour: some of it would condense
+
+    Source: ASHRAE Handbook Fundamentals 2017, chapter 1, thermodynamic wet-bulb temperature;
+    properties of IAPWS G8-10
+    """
+    return _runtime.call("freeair_wet_bulb_temperature")((p_pa, t_k, humidity_ratio, over,))
+
+
+def wet_bulb_humidity_ratio(*, p_pa, t_k, wet_bulb_k, over):
+    """Humidity ratio from dry and wet bulb.
+
+    Model: the balance of freeair_wet_bulb_temperature() solved for w, at most 50 steps, to
+    rounding.
+
+    Arguments:
+        p_pa: Pressure, absolute. [Pa] Range [1000;1e7].
+        t_k: Temperature, dry bulb. [K] Range [213.15;573.15].
+        wet_bulb_k: Temperature, wet bulb. [K] Range [173.15;573.15].
+        over: Wick wet (supercooled) or frozen below 0.01 degC. One of SATURATION_OVER_*
+            (enumeration freeair_saturation_over).
+
+    Returns:
+        humidity_ratio: Mass of vapour by mass of dry air.
+
+    Raises:
+        DomainError: an input is outside its range or not one of its constants
+        NoSolutionError: the wet bulb is above the dry bulb, lower than dry air could bring it, or
+            boiling
+
+    Source: ASHRAE Handbook Fundamentals 2017, chapter 1, thermodynamic wet-bulb temperature;
+    properties of IAPWS G8-10
+    """
+    return _runtime.call("freeair_wet_bulb_humidity_ratio")((p_pa, t_k, wet_bulb_k, over,))
+
+
+def humidity_convert(*, given):
+    """Every measure of humidity from the one that is given.
+
+    Model: the one given is turned into a mole fraction, that into all others. Saturation by
+    freeair_enhancement_factor() or without it; density, enthalpy, wet bulb and vapour density by
+    the real gas of topic moist_air either way.
+
+    Arguments:
+        given: Pressure, temperature and exactly one measure of humidity.
+
+    Returns:
+        found: All measures.
+
+    Raises:
+        StructureVersionError: a structure has an unknown size
+        DomainError: a value is outside its range, or more than one measure of humidity is given
+        DataError: no measure of humidity is given
+        NoSolutionError: such air cannot hold this much vapour, or no air is left
+
+    Source: IAPWS G8-10 (2010); IAPWS G9-15; definitions of the measures of humidity
+    """
+    return _runtime.call("freeair_humidity_convert")((given,))
+
+
+def humidity_ratio_from_relative(*, p_pa, t_k, relative_humidity, model):
+    """Humidity ratio from relative humidity.
+
+    Model: w = (Mw/Ma) x/(1 - x), x = rh f e/p; where water would boil x = rh e/p.
+
+    Arguments:
+        p_pa: Pressure, absolute. [Pa] Range [1;1e7].
+        t_k: Temperature. [K] Range [173.15;573.15].
+        relative_humidity: Relative humidity over water. Range [0;1].
+        model: With the enhancement factor or without. One of ENHANCEMENT_MODEL_* (enumeration
+            freeair_enhancement_model).
+
+    Returns:
+        humidity_ratio: Mass of vapour by mass of dry air.
+
+    Raises:
+        DomainError: an input is outside its range or not one of its constants
+        NoSolutionError: the humidity ratio would be above 10
+
+    Source: IAPWS G9-15; definitions of relative humidity and humidity ratio
+    """
+    return _runtime.call("freeair_humidity_ratio_from_relative")((p_pa, t_k, relative_humidity, model,))
+
+
+def humidity_relative_from_ratio(*, p_pa, t_k, humidity_ratio, model):
+    """Relative humidity from humidity ratio.
+
+    Model: rh = x p/(f e), x = w/(Mw/Ma + w); where water would boil rh = x p/e.
 
     Arguments:
         p_pa: Pressure, absolute. [Pa] Range [1;1e7].
         t_k: Temperature. [K] Range [173.15;573.15].
         humidity_ratio: Mass of vapour by mass of dry air. Range [0;10].
+        model: With the enhancement factor or without. One of ENHANCEMENT_MODEL_* (enumeration
+            freeair_enhancement_model).
 
     Returns:
-        v_dry_m3_kg: Volume by mass of dry air. [m3/kg]
+        relative_humidity: Relative humidity over water.
 
     Raises:
-        DomainError: an input is outside its range
-        NoSolutionError: saturated air holds less vapour: some of it would condense
+        DomainError: an input is outside its range or not one of its constants
+        NoSolutionError: saturated air holds less, by more than 0.1 %
 
-    Source: IAPWS G8-10 (2010), Guideline on an Equation of State for Humid Air in Contact with
-    Seawater and Ice
+    Source: IAPWS G9-15; definitions of relative humidity and humidity ratio
     """
-    return _runtime.call("freeair_moist_air_volume")((p_pa, t_k, humidity_ratio,))
+    return _runtime.call("freeair_humidity_relative_from_ratio")((p_pa, t_k, humidity_ratio, model,))
+
+
+def condensate_inlet(*, q_m3_s, p_pa, t_k, relative_humidity, model, over):
+    """The flow that enters a plant, from its volume and relative humidity.
+
+    Model: dry air = q/v, v the volume by mass of dry air of freeair_moist_air_volume(); vapour =
+    humidity ratio x dry air; no water.
+
+    Arguments:
+        q_m3_s: Volume flow at the inlet, free air. [m3/s] Range (0;1e5].
+        p_pa: Pressure, absolute. [Pa] Range [1000;1e7].
+        t_k: Temperature. [K] Range [213.15;573.15].
+        relative_humidity: Relative humidity over water. Range [0;1].
+        model: With the enhancement factor or not, in all steps. One of ENHANCEMENT_MODEL_*
+            (enumeration freeair_enhancement_model).
+        over: What forms below 0.01 degC, in all steps. One of SATURATION_OVER_* (enumeration
+            freeair_saturation_over).
+
+    Returns:
+        flow: The flow.
+
+    Raises:
+        StructureVersionError: flow has an unknown size
+        DomainError: an input is outside its range or not one of its constants
+        NoSolutionError: the humidity ratio would be above 10
+
+    Source: IAPWS G8-10 (2010); IAPWS G9-15; algebra
+    """
+    return _runtime.call("freeair_condensate_inlet")((q_m3_s, p_pa, t_k, relative_humidity, model, over,))
+
+
+def condensate_step(*, before, p_pa, t_k, separation):
+    """One step of a flow: compressed, cooled, stored, dried, expanded or heated to a pressure and temperature.
+
+    Model: the air takes all water that it can hold there, ws = (Mw/Ma) xs/(1 - xs), xs = f e/p; the
+    rest is liquid, of which the share separation leaves.
+
+    Arguments:
+        before: The flow before.
+        p_pa: Pressure after, absolute. [Pa] Range [1000;1e7].
+        t_k: Temperature after. [K] Range [213.15;573.15].
+        separation: Share of the liquid that is caught and drained; 0 where there is no separator.
+            Range [0;1].
+
+    Returns:
+        after: The flow after.
+
+    Raises:
+        StructureVersionError: a structure has an unknown size
+        DomainError: an input or field is outside its range or not one of its constants
+        NoSolutionError: there would be more than ten times as much vapour as air
+
+    Source: IAPWS G8-10 (2010); IAPWS G9-15; algebra
+    """
+    return _runtime.call("freeair_condensate_step")((before, p_pa, t_k, separation,))
+
+
+def condensate_rate(*, q1_m3_s, p1_pa, t1_k, relative_humidity1, p2_pa, t2_k, model):
+    """Water that condenses from a flow of free air, compressed and cooled.
+
+    Model: freeair_condensate_inlet() and one freeair_condensate_step(); nothing when the air stays
+    unsaturated.
+
+    Arguments:
+        q1_m3_s: Volume flow at the inlet, free air. [m3/s] Range (0;1e5].
+        p1_pa: Inlet pressure, absolute. [Pa] Range [1000;1e7].
+        t1_k: Inlet temperature. [K] Range [213.15;573.15].
+        relative_humidity1: Relative humidity at the inlet. Range [0;1].
+        p2_pa: Pressure after cooling, absolute. [Pa] Range [1000;1e7].
+        t2_k: Temperature after cooling. [K] Range [213.15;573.15].
+        model: With the enhancement factor or without. One of ENHANCEMENT_MODEL_* (enumeration
+            freeair_enhancement_model).
+
+    Returns:
+        condensate_kg_s: Water that condenses. [kg/s]
+
+    Raises:
+        DomainError: an input is outside its range or not one of its constants
+        NoSolutionError: there would be more than ten times as much vapour as air
+
+    Source: IAPWS G8-10 (2010); IAPWS G9-15; algebra
+    """
+    return _runtime.call("freeair_condensate_rate")((q1_m3_s, p1_pa, t1_k, relative_humidity1, p2_pa, t2_k, model,))
 
 
 ImpedanceFromPhaseResult = _collections.namedtuple(
@@ -11384,6 +11838,7 @@ __all__ = [
     "CapacitorVerdictResult",
     "CoefficientConductanceFromKvResult",
     "CoefficientKvFromConductanceResult",
+    "CondensateFlow",
     "ConductanceFlowResult",
     "ConductanceParallelResult",
     "ConductanceSeriesResult",
@@ -11654,6 +12109,8 @@ __all__ = [
     "FastenerTorqueForGradeResult",
     "FaultApplyResult",
     "FlowIsentropicRatiosResult",
+    "HumidityFound",
+    "HumidityGiven",
     "ImpedanceFromPhaseResult",
     "ImpedanceFromPowerResult",
     "IndicatorExponentResult",
@@ -11889,6 +12346,9 @@ __all__ = [
     "compression_work_isentropic",
     "compression_work_isothermal",
     "compression_work_polytropic",
+    "condensate_inlet",
+    "condensate_rate",
+    "condensate_step",
     "conductance_area",
     "conductance_flow",
     "conductance_from_area",
@@ -11938,6 +12398,11 @@ __all__ = [
     "delivery_free_air",
     "delivery_of_stage",
     "delivery_volumetric_efficiency",
+    "dew_point_at_pressure",
+    "dew_point_from_ratio",
+    "dew_point_from_relative",
+    "dew_point_humidity_ratio",
+    "dew_point_relative_humidity",
     "diagnosis_check_effort",
     "diagnosis_check_rank",
     "diagnosis_expectation_from_machine",
@@ -12015,6 +12480,9 @@ __all__ = [
     "flow_mach_from_pressure_ratio",
     "flow_mass_flow",
     "flow_outlet_pressure_from_mass_flow",
+    "humidity_convert",
+    "humidity_ratio_from_relative",
+    "humidity_relative_from_ratio",
     "impedance_from_phase",
     "impedance_from_power",
     "indicator_exponent",
@@ -12054,6 +12522,7 @@ __all__ = [
     "moist_air_density",
     "moist_air_density_cipm",
     "moist_air_enthalpy",
+    "moist_air_flow_convert",
     "moist_air_state",
     "moist_air_state_from_density",
     "moist_air_volume",
@@ -12222,4 +12691,6 @@ __all__ = [
     "vessel_test_energy",
     "vessel_tnt_equivalent",
     "vessel_wall_required",
+    "wet_bulb_humidity_ratio",
+    "wet_bulb_temperature",
 ]

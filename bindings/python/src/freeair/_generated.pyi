@@ -419,6 +419,54 @@ class MoistAirProperties(Structure):
     v_dry_m3_kg: float
     def __init__(self, *, p_pa: float | None = ..., t_k: float | None = ..., humidity_ratio: float | None = ..., mole_fraction: float | None = ..., rho_kg_m3: float | None = ..., compressibility_factor: float | None = ..., h_j_kg: float | None = ..., s_j_kg_k: float | None = ..., u_j_kg: float | None = ..., cp_j_kg_k: float | None = ..., cv_j_kg_k: float | None = ..., heat_capacity_ratio: float | None = ..., isentropic_exponent: float | None = ..., speed_of_sound_m_s: float | None = ..., joule_thomson_k_pa: float | None = ..., h_dry_j_kg: float | None = ..., v_dry_m3_kg: float | None = ...) -> None: ...
 
+class HumidityGiven(Structure):
+    p_pa: float
+    t_k: float
+    mole_fraction: float
+    vapour_pressure_pa: float
+    humidity_ratio: float
+    specific_humidity: float
+    relative_humidity: float
+    dew_point_k: float
+    frost_point_k: float
+    wet_bulb_k: float
+    vapour_density_kg_m3: float
+    model: int
+    wick: int
+    def __init__(self, *, p_pa: float | None = ..., t_k: float | None = ..., mole_fraction: float | None = ..., vapour_pressure_pa: float | None = ..., humidity_ratio: float | None = ..., specific_humidity: float | None = ..., relative_humidity: float | None = ..., dew_point_k: float | None = ..., frost_point_k: float | None = ..., wet_bulb_k: float | None = ..., vapour_density_kg_m3: float | None = ..., model: int | None = ..., wick: int | None = ...) -> None: ...
+
+class HumidityFound(Structure):
+    mole_fraction: float
+    vapour_pressure_pa: float
+    humidity_ratio: float
+    specific_humidity: float
+    relative_humidity: float
+    dew_point_k: float
+    frost_point_k: float
+    wet_bulb_k: float
+    vapour_density_kg_m3: float
+    rho_kg_m3: float
+    h_dry_j_kg: float
+    v_dry_m3_kg: float
+    def __init__(self, *, mole_fraction: float | None = ..., vapour_pressure_pa: float | None = ..., humidity_ratio: float | None = ..., specific_humidity: float | None = ..., relative_humidity: float | None = ..., dew_point_k: float | None = ..., frost_point_k: float | None = ..., wet_bulb_k: float | None = ..., vapour_density_kg_m3: float | None = ..., rho_kg_m3: float | None = ..., h_dry_j_kg: float | None = ..., v_dry_m3_kg: float | None = ...) -> None: ...
+
+class CondensateFlow(Structure):
+    p_pa: float
+    t_k: float
+    dry_kg_s: float
+    vapour_kg_s: float
+    liquid_kg_s: float
+    condensed_kg_s: float
+    removed_kg_s: float
+    q_m3_s: float
+    relative_humidity: float
+    dew_point_k: float
+    enthalpy_w: float
+    released_w: float
+    model: int
+    over: int
+    def __init__(self, *, p_pa: float | None = ..., t_k: float | None = ..., dry_kg_s: float | None = ..., vapour_kg_s: float | None = ..., liquid_kg_s: float | None = ..., condensed_kg_s: float | None = ..., removed_kg_s: float | None = ..., q_m3_s: float | None = ..., relative_humidity: float | None = ..., dew_point_k: float | None = ..., enthalpy_w: float | None = ..., released_w: float | None = ..., model: int | None = ..., over: int | None = ...) -> None: ...
+
 class CapacitorMotorWindings(Structure):
     main_r_ohm: float
     main_x_ohm: float
@@ -1376,14 +1424,81 @@ def moist_air_density_cipm(*, p_pa: float, t_k: float, relative_humidity: float,
 def moist_air_density_cipm(*, p_pa: _Array, t_k: _Array, relative_humidity: _Array, carbon_dioxide: _Array | None = ...) -> Any: ...
 
 @overload
+def moist_air_volume(*, p_pa: float, t_k: float, humidity_ratio: float) -> float: ...
+@overload
+def moist_air_volume(*, p_pa: _Array, t_k: _Array, humidity_ratio: _Array) -> Any: ...
+
+@overload
+def moist_air_flow_convert(*, q1_m3_s: float, p1_pa: float, t1_k: float, relative_humidity1: float, p2_pa: float, t2_k: float, relative_humidity2: float) -> float: ...
+@overload
+def moist_air_flow_convert(*, q1_m3_s: _Array, p1_pa: _Array, t1_k: _Array, relative_humidity1: _Array, p2_pa: _Array, t2_k: _Array, relative_humidity2: _Array) -> Any: ...
+
+@overload
 def moist_air_enthalpy(*, p_pa: float, t_k: float, humidity_ratio: float) -> float: ...
 @overload
 def moist_air_enthalpy(*, p_pa: _Array, t_k: _Array, humidity_ratio: _Array) -> Any: ...
 
 @overload
-def moist_air_volume(*, p_pa: float, t_k: float, humidity_ratio: float) -> float: ...
+def dew_point_at_pressure(*, p1_pa: float, dew1_k: float, over1: int, p2_pa: float, over2: int, model: int) -> float: ...
 @overload
-def moist_air_volume(*, p_pa: _Array, t_k: _Array, humidity_ratio: _Array) -> Any: ...
+def dew_point_at_pressure(*, p1_pa: _Array, dew1_k: _Array, over1: _Array, p2_pa: _Array, over2: _Array, model: _Array) -> Any: ...
+
+@overload
+def dew_point_from_ratio(*, p_pa: float, humidity_ratio: float, over: int, model: int) -> float: ...
+@overload
+def dew_point_from_ratio(*, p_pa: _Array, humidity_ratio: _Array, over: _Array, model: _Array) -> Any: ...
+
+@overload
+def dew_point_from_relative(*, p_pa: float, t_k: float, relative_humidity: float, over: int, model: int) -> float: ...
+@overload
+def dew_point_from_relative(*, p_pa: _Array, t_k: _Array, relative_humidity: _Array, over: _Array, model: _Array) -> Any: ...
+
+@overload
+def dew_point_humidity_ratio(*, p_pa: float, dew_k: float, over: int, model: int) -> float: ...
+@overload
+def dew_point_humidity_ratio(*, p_pa: _Array, dew_k: _Array, over: _Array, model: _Array) -> Any: ...
+
+@overload
+def dew_point_relative_humidity(*, p_pa: float, t_k: float, dew_k: float, over: int, model: int) -> float: ...
+@overload
+def dew_point_relative_humidity(*, p_pa: _Array, t_k: _Array, dew_k: _Array, over: _Array, model: _Array) -> Any: ...
+
+@overload
+def wet_bulb_temperature(*, p_pa: float, t_k: float, humidity_ratio: float, over: int) -> float: ...
+@overload
+def wet_bulb_temperature(*, p_pa: _Array, t_k: _Array, humidity_ratio: _Array, over: _Array) -> Any: ...
+
+@overload
+def wet_bulb_humidity_ratio(*, p_pa: float, t_k: float, wet_bulb_k: float, over: int) -> float: ...
+@overload
+def wet_bulb_humidity_ratio(*, p_pa: _Array, t_k: _Array, wet_bulb_k: _Array, over: _Array) -> Any: ...
+
+def humidity_convert(*, given: HumidityGiven) -> HumidityFound: ...
+
+@overload
+def humidity_ratio_from_relative(*, p_pa: float, t_k: float, relative_humidity: float, model: int) -> float: ...
+@overload
+def humidity_ratio_from_relative(*, p_pa: _Array, t_k: _Array, relative_humidity: _Array, model: _Array) -> Any: ...
+
+@overload
+def humidity_relative_from_ratio(*, p_pa: float, t_k: float, humidity_ratio: float, model: int) -> float: ...
+@overload
+def humidity_relative_from_ratio(*, p_pa: _Array, t_k: _Array, humidity_ratio: _Array, model: _Array) -> Any: ...
+
+@overload
+def condensate_inlet(*, q_m3_s: float, p_pa: float, t_k: float, relative_humidity: float, model: int, over: int) -> CondensateFlow: ...
+@overload
+def condensate_inlet(*, q_m3_s: _Array, p_pa: _Array, t_k: _Array, relative_humidity: _Array, model: _Array, over: _Array) -> Any: ...
+
+@overload
+def condensate_step(*, before: CondensateFlow, p_pa: float, t_k: float, separation: float) -> CondensateFlow: ...
+@overload
+def condensate_step(*, before: CondensateFlow, p_pa: _Array, t_k: _Array, separation: _Array) -> Any: ...
+
+@overload
+def condensate_rate(*, q1_m3_s: float, p1_pa: float, t1_k: float, relative_humidity1: float, p2_pa: float, t2_k: float, model: int) -> float: ...
+@overload
+def condensate_rate(*, q1_m3_s: _Array, p1_pa: _Array, t1_k: _Array, relative_humidity1: _Array, p2_pa: _Array, t2_k: _Array, model: _Array) -> Any: ...
 
 class ImpedanceFromPhaseResult(NamedTuple):
     r_ohm: float
