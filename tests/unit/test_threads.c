@@ -9,7 +9,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-enum { THREADS = 8 };
+enum { THREADS = 4 };
 
 static rows all;
 static call *alone;
