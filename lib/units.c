@@ -39,7 +39,8 @@
   X(SPECIFIC_VOLUME, "m3/kg") X(MASS_CONDUCTANCE, "kg/(s Pa)") X(TEMPERATURE_COEFFICIENT, "1/K")          \
   X(RATE, "1/s") X(TEMPERATURE_SLOPE, "K/s") X(CONCENTRATION, "mol/m3") X(MOLAR_ENERGY, "J/mol")          \
   X(HEAT_CAPACITY, "J/K") X(LINEAR_RESISTANCE, "ohm/m") X(TEMPERATURE_BY_PRESSURE, "K/Pa")                \
-  X(COMPRESSIBILITY, "1/Pa") X(MOLAR_VOLUME, "m3/mol") X(MOLAR_VOLUME_SQUARED, "m6/mol2")
+  X(COMPRESSIBILITY, "1/Pa") X(MOLAR_VOLUME, "m3/mol") X(MOLAR_VOLUME_SQUARED, "m6/mol2")                 \
+  X(ENERGY_PRICE, "1/J") X(EMISSION_FACTOR, "kg/J") X(NUMBER_DENSITY, "1/m3")
 
 #define KIND_NAME(name, symbol) name,
 #define KIND_SYMBOL(name, symbol) symbol,
@@ -429,6 +430,17 @@ static const struct unit units[] = {
     U(COMPRESSIBILITY, "1/bar", 1, 1e5, "per bar", "", "")
     U(COMPRESSIBILITY, "1/MPa", 1, 1e6, "per megapascal", "", "")
     U(COMPRESSIBILITY, "1/psi", INCH2, LBF, "per psi", "", "")
+    U(ENERGY_PRICE, "1/J", 1, 1, "per joule, in any currency", "", "")
+    U(ENERGY_PRICE, "1/kWh", 1, 3.6e6, "per kilowatt-hour, in any currency", "", "")
+    U(ENERGY_PRICE, "1/MWh", 1, 3.6e9, "per megawatt-hour, in any currency", "", "")
+    U(EMISSION_FACTOR, "kg/J", 1, 1, "kilogram per joule", "", "")
+    U(EMISSION_FACTOR, "kg/kWh", 1, 3.6e6, "kilogram per kilowatt-hour", "", "")
+    U(EMISSION_FACTOR, "g/kWh", 1, 3.6e9, "gram per kilowatt-hour", "kg/MWh", "")
+    U(EMISSION_FACTOR, "g/MJ", 1, 1e9, "gram per megajoule", "t/TJ", "")
+    U(NUMBER_DENSITY, "1/m3", 1, 1, "per cubic metre", "", "")
+    U(NUMBER_DENSITY, "1/L", 1000, 1, "per litre", "1/l;1/dm3", "")
+    U(NUMBER_DENSITY, "1/cm3", 1e6, 1, "per cubic centimetre", "1/mL", "")
+    U(NUMBER_DENSITY, "1/ft3", 1, FOOT * FOOT * FOOT, "per cubic foot", "", "")
 
     /* Second readings: what the symbol means when the other unit says so */
     T("degF", 5, 9, 32.0, -459.67, OWN_SCALE, "degree Fahrenheit", "F;f", "degf;deg f;fahrenheit;deg fahrenheit")

@@ -68,8 +68,13 @@
 #include <freeair/blowdown.h>
 #include <freeair/vessel.h>
 #include <freeair/leakage.h>
+#include <freeair/demand.h>
+#include <freeair/energy.h>
+#include <freeair/purity.h>
+#include <freeair/acceptance.h>
 #include <freeair/cylinder.h>
 #include <freeair/delivery.h>
+#include <freeair/intercooler.h>
 #include <freeair/indicator.h>
 #include <freeair/crank.h>
 #include <freeair/machine.h>

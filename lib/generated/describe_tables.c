@@ -16,8 +16,10 @@ static const freeair_structure structure_freeair_capacitor_motor_windings;
 static const freeair_structure structure_freeair_capacitor_motor_performance;
 static const freeair_structure structure_freeair_isothermal_pipe;
 static const freeair_structure structure_freeair_blowdown_vessel;
+static const freeair_structure structure_freeair_acceptance_test;
 static const freeair_structure structure_freeair_delivery_stage;
 static const freeair_structure structure_freeair_delivery_result;
+static const freeair_structure structure_freeair_intercooler_stages;
 static const freeair_structure structure_freeair_machine;
 static const freeair_structure structure_freeair_machine_site;
 static const freeair_structure structure_freeair_cycle_result;
@@ -255,6 +257,31 @@ static const freeair_blowdown_vessel initial_freeair_blowdown_vessel = FREEAIR_B
 static const freeair_structure structure_freeair_blowdown_vessel = {
     "freeair_blowdown_vessel", fields_freeair_blowdown_vessel, &initial_freeair_blowdown_vessel, sizeof(freeair_blowdown_vessel), 72u, 10u};
 
+static const freeair_parameter fields_freeair_acceptance_test[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"flow_m3_s", "Measured volume flow, at the inlet state of the test.", "m3/s", "[1e-6;1e4]", "", "", NULL, 1e-06, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 8u, sizeof(double), -1, -1},
+    {"power_w", "Measured power.", "W", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 16u, sizeof(double), -1, -1},
+    {"speed_rev_s", "Speed in the test.", "rev/s", "[0.1;1000]", "not corrected for", "", NULL, 0.1, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 24u, sizeof(double), -1, -1},
+    {"inlet_pa", "Inlet pressure in the test, absolute.", "Pa", "[1e4;1e7]", "", "", NULL, 10000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 32u, sizeof(double), -1, -1},
+    {"inlet_k", "Inlet temperature in the test.", "K", "[150;500]", "293.15", "", NULL, 150.0, 500.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 40u, sizeof(double), -1, -1},
+    {"discharge_pa", "Discharge pressure in the test, absolute.", "Pa", "[1e4;1e8]", "", "", NULL, 10000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 48u, sizeof(double), -1, -1},
+    {"coolant_k", "Coolant temperature in the test.", "K", "[150;500]", "inlet_k", "", NULL, 150.0, 500.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 56u, sizeof(double), -1, -1},
+    {"approach_k", "Air behind the cooler less coolant at its inlet.", "K", "[0;200]", "10", "", NULL, 0.0, 200.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 64u, sizeof(double), -1, -1},
+    {"contract_speed_rev_s", "Speed of the contract.", "rev/s", "[0.1;1000]", "speed_rev_s", "", NULL, 0.1, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 72u, sizeof(double), -1, -1},
+    {"contract_inlet_pa", "Inlet pressure of the contract.", "Pa", "[1e4;1e7]", "inlet_pa", "", NULL, 10000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 80u, sizeof(double), -1, -1},
+    {"contract_inlet_k", "Inlet temperature of the contract.", "K", "[150;500]", "inlet_k", "", NULL, 150.0, 500.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 88u, sizeof(double), -1, -1},
+    {"contract_discharge_pa", "Discharge pressure of the contract.", "Pa", "[1e4;1e8]", "discharge_pa", "", NULL, 10000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 96u, sizeof(double), -1, -1},
+    {"contract_coolant_k", "Coolant temperature of the contract.", "K", "[150;500]", "coolant_k", "", NULL, 150.0, 500.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 104u, sizeof(double), -1, -1},
+    {"clearance", "Clearance of the first stage, a fraction of its swept volume; 0 for machines that have none.", "1", "[0;0.5]", "0", "", NULL, 0.0, 0.5, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 112u, sizeof(double), -1, -1},
+    {"exponent", "Exponent of compression and re-expansion.", "1", "[1;2]", "1.4", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 120u, sizeof(double), -1, -1},
+};
+
+static const freeair_acceptance_test initial_freeair_acceptance_test = FREEAIR_ACCEPTANCE_TEST_INIT;
+
+static const freeair_structure structure_freeair_acceptance_test = {
+    "freeair_acceptance_test", fields_freeair_acceptance_test, &initial_freeair_acceptance_test, sizeof(freeair_acceptance_test), 128u, 17u};
+
 static const freeair_parameter fields_freeair_delivery_stage[] = {
     {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
     {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
@@ -297,6 +324,26 @@ static const freeair_delivery_result initial_freeair_delivery_result = FREEAIR_D
 
 static const freeair_structure structure_freeair_delivery_result = {
     "freeair_delivery_result", fields_freeair_delivery_result, &initial_freeair_delivery_result, sizeof(freeair_delivery_result), 72u, 10u};
+
+static const freeair_parameter fields_freeair_intercooler_stages[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"displacement1_m3_s", "Displacement of the first stage.", "m3/s", "[1e-9;1e3]", "", "", NULL, 1e-09, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 8u, sizeof(double), -1, -1},
+    {"clearance1", "Its clearance, a fraction of its swept volume.", "1", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 16u, sizeof(double), -1, -1},
+    {"displacement2_m3_s", "Displacement of the second stage.", "m3/s", "[1e-9;1e3]", "", "", NULL, 1e-09, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 24u, sizeof(double), -1, -1},
+    {"clearance2", "Its clearance.", "1", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 32u, sizeof(double), -1, -1},
+    {"exponent", "Exponent of re-expansion.", "1", "[1;2]", "1.3", "", NULL, 1.0, 2.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 40u, sizeof(double), -1, -1},
+    {"p1_pa", "Suction pressure of the first stage, absolute.", "Pa", "[1000;1e7]", "", "", NULL, 1000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 48u, sizeof(double), -1, -1},
+    {"t1_k", "Temperature of the air in the first cylinder.", "K", "[50;2000]", "293.15", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 56u, sizeof(double), -1, -1},
+    {"p2_pa", "Discharge pressure of the second stage, absolute.", "Pa", "[1000;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 64u, sizeof(double), -1, -1},
+    {"t2_k", "Temperature of the air in the second cylinder.", "K", "[50;2000]", "t1_k", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 72u, sizeof(double), -1, -1},
+    {"drop_pa", "Pressure lost in the cooler.", "Pa", "[0;1e7]", "0", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 80u, sizeof(double), -1, -1},
+};
+
+static const freeair_intercooler_stages initial_freeair_intercooler_stages = FREEAIR_INTERCOOLER_STAGES_INIT;
+
+static const freeair_structure structure_freeair_intercooler_stages = {
+    "freeair_intercooler_stages", fields_freeair_intercooler_stages, &initial_freeair_intercooler_stages, sizeof(freeair_intercooler_stages), 88u, 12u};
 
 static const freeair_parameter fields_freeair_machine[] = {
     {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
@@ -10188,12 +10235,839 @@ static void loop_freeair_leakage_cost(size_t n, char **args, const ptrdiff_t *st
 static const freeair_parameter parameters_freeair_leakage_cost[] = {
     {"power_w", "Power that the leak takes.", "W", "[0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
     {"running_s", "Time under pressure.", "s", "[0;1e10]", "", "", NULL, 0.0, 10000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
-    {"price_1_j", "Price of energy a joule, in any currency.", "J", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"price_1_j", "Price of energy a joule, in any currency.", "1/J", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
     {"energy_j", "Energy.", "J", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
     {"cost", "Cost, in the currency of the price.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
 };
 
 static const int32_t statuses_freeair_leakage_cost[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_demand_summary(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_demand_summary((const double *)(void *)a0, (const double *)(void *)a1, *(size_t *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_demand_summary[] = {
+    {"flow_m3_s", "Flows.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"duration_s", "Time that each lasts.", "s", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"n", "Number of steps.", "1", "[1;inf)", "", "", NULL, 1.0, INFINITY, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"mean_m3_s", "Mean flow.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"peak_m3_s", "Greatest flow of a step that lasts.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"least_m3_s", "Least flow of a step that lasts.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"air_m3", "Air used.", "m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"time_s", "Time of the whole profile.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_demand_summary[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA};
+
+static void loop_freeair_demand_store(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_demand_store((const double *)(void *)a0, (const double *)(void *)a1, *(size_t *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_demand_store[] = {
+    {"flow_m3_s", "Flows.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"duration_s", "Time that each lasts.", "s", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"n", "Number of steps.", "1", "[1;inf)", "", "", NULL, 1.0, INFINITY, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"capacity_m3_s", "Flow that the compressors can make.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"store_m3", "Free air to be stored.", "m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"short_s", "Time in which demand exceeds capacity.", "s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"duty", "Mean demand over capacity: share of the time on load.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_demand_store[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_demand_capacity(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_demand_capacity((const double *)(void *)a0, (const double *)(void *)a1, *(size_t *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_demand_capacity[] = {
+    {"flow_m3_s", "Flows.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"duration_s", "Time that each lasts.", "s", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"n", "Number of steps.", "1", "[1;inf)", "", "", NULL, 1.0, INFINITY, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"store_m3", "Free air that can be stored.", "m3", "[0;1e12]", "", "", NULL, 0.0, 1000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"capacity_m3_s", "Flow that the compressors must make.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_demand_capacity[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA};
+
+static void loop_freeair_demand_tools(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_demand_tools((const double *)(void *)a0, (const double *)(void *)a1, (const double *)(void *)a2, *(size_t *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_demand_tools[] = {
+    {"tools", "Tools of each kind, whole numbers.", "1", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 3, -1},
+    {"flow_m3_s", "Flow of one, in use.", "m3/s", "[0;1e3]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 3, -1},
+    {"use", "Share of the time in use.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 3, -1},
+    {"kinds", "Number of kinds.", "1", "[1;inf)", "", "", NULL, 1.0, INFINITY, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"mean_m3_s", "Mean demand.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"deviation_m3_s", "Standard deviation of the demand.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"connected_m3_s", "Demand of all at once.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_demand_tools[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA};
+
+static void loop_freeair_demand_running(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_demand_running(*(int32_t *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (int32_t *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_demand_running[] = {
+    {"tools", "Number of tools.", "1", "[1;10000]", "", "", NULL, 1.0, 10000.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"use", "Share of the time that each is in use.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"confidence", "Share of the time in which no more run.", "1", "[0;1)", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"running", "Number that run at once.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+    {"share", "Probability that no more run.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_demand_running[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_demand_simultaneity(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_demand_simultaneity(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_demand_simultaneity[] = {
+    {"group_m3_s", "Greatest demand of the group.", "m3/s", "[0;1e6]", "", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"members_m3_s", "Sum of the greatest demands of the members.", "m3/s", "[1e-9;1e6]", "", "", NULL, 1e-09, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"simultaneity", "Simultaneity factor.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"diversity", "Diversity factor; infinite without demand.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_demand_simultaneity[] = {FREEAIR_OK, FREEAIR_WARN_INCONSISTENT, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_demand_at_pressure(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_demand_at_pressure(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_demand_at_pressure[] = {
+    {"q1_m3_s", "Demand at p1_pa.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p1_pa", "Pressure, absolute.", "Pa", "[1e4;1e8]", "", "", NULL, 10000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Another pressure, absolute.", "Pa", "[1e4;1e8]", "", "", NULL, 10000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"regulated", "Share of the demand behind regulators set below both.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"q2_m3_s", "Demand at p2_pa.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_demand_at_pressure[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_energy_zero_load_share(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_energy_zero_load_share(*(int32_t *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_energy_zero_load_share[] = {
+    {"control", "How it is controlled.", "1", "", "", "freeair_energy_control", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"share", "Share of the full power.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_energy_zero_load_share[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_energy_part_load(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_energy_part_load(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_energy_part_load[] = {
+    {"full_w", "Power at full flow.", "W", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"zero_load", "Power at no flow over full power.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"flow_share", "Flow over full flow.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"power_w", "Power.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"specific_ratio", "Energy for a cubic metre over that at full flow; infinite at no flow.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_energy_part_load[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_energy_from_times(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_energy_from_times(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_energy_from_times[] = {
+    {"load_w", "Power on load.", "W", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"unload_w", "Power off load; 0 when stopped.", "W", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"load_s", "Time on load.", "s", "[0;1e10]", "", "", NULL, 0.0, 10000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"unload_s", "Time off load.", "s", "[0;1e10]", "", "", NULL, 0.0, 10000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mean_w", "Mean power.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"energy_j", "Energy.", "J", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_energy_from_times[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_energy_input_power(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_energy_input_power(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_energy_input_power[] = {
+    {"shaft_w", "Power at the compressor's shaft.", "W", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"motor_efficiency", "Efficiency of the motor.", "1", "[0.05;1]", "", "", NULL, 0.05, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"drive_efficiency", "Efficiency of belt, gear, converter; 1 for none.", "1", "[0.05;1]", "", "", NULL, 0.05, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"input_w", "Electrical power.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_energy_input_power[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_energy_cost(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_energy_cost(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_energy_cost[] = {
+    {"power_w", "Power taken from the supply.", "W", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"running_s", "Time.", "s", "[0;1e10]", "", "", NULL, 0.0, 10000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"price_1_j", "Price of a joule, in any currency.", "1/J", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"emission_kg_j", "Carbon dioxide for a joule; 0.4 kg/kWh is 1.1e-7.", "kg/J", "[0;1e-3]", "", "", NULL, 0.0, 0.001, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"energy_j", "Energy.", "J", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"cost", "Cost, in the currency of the price.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"emission_kg", "Carbon dioxide.", "kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_energy_cost[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_energy_from_profile(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_energy_from_profile((const double *)(void *)a0, (const double *)(void *)a1, *(size_t *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7, (double *)(void *)a8, (double *)(void *)a9);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+  }
+}
+
+static const freeair_parameter parameters_freeair_energy_from_profile[] = {
+    {"flow_m3_s", "Flows, free air.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"duration_s", "Time that each lasts.", "s", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 2, -1},
+    {"n", "Number of steps.", "1", "[1;inf)", "", "", NULL, 1.0, INFINITY, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"capacity_m3_s", "Full flow of the compressor, free air.", "m3/s", "[1e-9;1e4]", "", "", NULL, 1e-09, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"full_w", "Power at full flow.", "W", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"zero_load", "Power at no flow over full power.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"energy_j", "Energy.", "J", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"air_m3", "Air made.", "m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"missing_m3", "Air not made.", "m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"specific_j_m3", "Energy for a cubic metre made; infinite when none is.", "J/m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_energy_from_profile[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA};
+
+static void loop_freeair_energy_heat_recovery(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_energy_heat_recovery(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_energy_heat_recovery[] = {
+    {"power_w", "Power taken from the supply.", "W", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"running_s", "Time.", "s", "[0;1e10]", "", "", NULL, 0.0, 10000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"recoverable", "Share of the power that can be recovered.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"used", "Share of that which is wanted.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"heater_efficiency", "Efficiency of the heater that it spares.", "1", "[0.05;1]", "", "", NULL, 0.05, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"heat_j", "Heat recovered.", "J", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"fuel_j", "Fuel or electricity spared.", "J", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_energy_heat_recovery[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_energy_payback(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_energy_payback(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_energy_payback[] = {
+    {"investment", "What it costs.", "any", "[0;1e15]", "", "", NULL, 0.0, 1000000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"saving", "What it saves in a period, in the same currency.", "any", "[1e-6;1e15]", "", "", NULL, 1e-06, 1000000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"interest", "Interest in a period.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"simple", "Periods, interest neglected.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"discounted", "Periods with interest.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_energy_payback[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_purity_particle_class(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_purity_particle_class(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (int32_t *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_purity_particle_class[] = {
+    {"small_1_m3", "Particles from 0.1 to 0.5 um in a cubic metre.", "1/m3", "[0;1e15]", "not counted", "", NULL, 0.0, 1000000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"medium_1_m3", "Particles from 0.5 to 1 um.", "1/m3", "[0;1e15]", "not counted", "", NULL, 0.0, 1000000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"large_1_m3", "Particles from 1 to 5 um.", "1/m3", "[0;1e15]", "not counted", "", NULL, 0.0, 1000000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mass_kg_m3", "Mass of particles in a cubic metre.", "kg/m3", "[0;1]", "not weighed", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"class_code", "Class, FREEAIR_PURITY_CLASS_X for X.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_purity_particle_class[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA};
+
+static void loop_freeair_purity_particle_limits(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_purity_particle_limits(*(int32_t *)(void *)a0, (double *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_purity_particle_limits[] = {
+    {"class_code", "Class.", "1", "[1;7]", "", "", NULL, 1.0, 7.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"small_1_m3", "Particles from 0.1 to 0.5 um in a cubic metre; infinite where not limited.", "1/m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"medium_1_m3", "Particles from 0.5 to 1 um.", "1/m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"large_1_m3", "Particles from 1 to 5 um.", "1/m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"mass_kg_m3", "Mass of particles in a cubic metre.", "kg/m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_purity_particle_limits[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_purity_water_class(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_purity_water_class(*(double *)(void *)a0, *(double *)(void *)a1, (int32_t *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_purity_water_class[] = {
+    {"dew_point_k", "Pressure dew point.", "K", "[150;400]", "not measured", "", NULL, 150.0, 400.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"liquid_kg_m3", "Liquid water in a cubic metre.", "kg/m3", "[0;1]", "none seen", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"class_code", "Class, FREEAIR_PURITY_CLASS_X for X.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_purity_water_class[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_DATA};
+
+static void loop_freeair_purity_water_limits(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_purity_water_limits(*(int32_t *)(void *)a0, (double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_purity_water_limits[] = {
+    {"class_code", "Class.", "1", "[1;9]", "", "", NULL, 1.0, 9.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"dew_point_k", "Highest pressure dew point; infinite where not limited.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"liquid_kg_m3", "Most liquid water in a cubic metre; 0 for classes 1 to 6.", "kg/m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_purity_water_limits[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_purity_oil_class(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_purity_oil_class(*(double *)(void *)a0, (int32_t *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_purity_oil_class[] = {
+    {"oil_kg_m3", "Total oil in a cubic metre.", "kg/m3", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"class_code", "Class, FREEAIR_PURITY_CLASS_X for X.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_purity_oil_class[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_purity_oil_limit(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_purity_oil_limit(*(int32_t *)(void *)a0, (double *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_purity_oil_limit[] = {
+    {"class_code", "Class.", "1", "[1;4]", "", "", NULL, 1.0, 4.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"oil_kg_m3", "Most total oil in a cubic metre.", "kg/m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_purity_oil_limit[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_purity_concentration_at_reference(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_purity_concentration_at_reference(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_purity_concentration_at_reference[] = {
+    {"line", "Concentration, mass or number in a cubic metre of line air.", "any", "[0;1e15]", "", "", NULL, 0.0, 1000000000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p_pa", "Line pressure, absolute.", "Pa", "[1000;1e8]", "", "", NULL, 1000.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Line temperature.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"reference", "Concentration at 1 bar and 20 degC.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_purity_concentration_at_reference[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_acceptance_tolerances(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_acceptance_tolerances(*(double *)(void *)a0, (double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_acceptance_tolerances[] = {
+    {"flow_m3_s", "Guaranteed volume flow.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"flow_tolerance", "Relative tolerance of the volume flow.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"energy_tolerance", "Relative tolerance of the specific energy.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_acceptance_tolerances[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_acceptance_correct(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_acceptance_correct((const freeair_acceptance_test *)(void *)a0, *(int32_t *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_acceptance_correct[] = {
+    {"test", "Test and contract.", "", "", "", "", &structure_freeair_acceptance_test, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_acceptance_test), -1, -1},
+    {"stages", "Number of stages, with coolers between them.", "1", "[1;10]", "", "", NULL, 1.0, 10.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(int32_t), -1, -1},
+    {"flow_m3_s", "Volume flow, at the inlet state of the contract.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"power_w", "Power.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"specific_j_m3", "Specific energy, power over flow.", "J/m3", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"flow_factor", "Flow over measured flow.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"power_factor", "Power over measured power.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_acceptance_correct[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_VERSION, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_acceptance_flow_verdict(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_acceptance_flow_verdict(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (int32_t *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_acceptance_flow_verdict[] = {
+    {"flow_m3_s", "Flow, measured and corrected.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"uncertainty_m3_s", "Its standard uncertainty.", "m3/s", "[0;1e4]", "", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"guarantee_m3_s", "Guaranteed flow.", "m3/s", "[1e-6;1e4]", "", "", NULL, 1e-06, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"tolerance", "Relative tolerance; 0 for none.", "1", "[0;0.5]", "", "", NULL, 0.0, 0.5, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"confidence", "Probability required of a firm verdict.", "1", "(0.5;1)", "", "", NULL, 0.5, 1.0, FREEAIR_TYPE_DOUBLE, 0, 0u, sizeof(double), -1, -1},
+    {"verdict", "The decision.", "1", "", "", "freeair_verdict", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+    {"deviation", "Flow over guarantee, less 1.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"probability", "Probability that the guarantee is kept.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_acceptance_flow_verdict[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_acceptance_energy_verdict(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_acceptance_energy_verdict(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (int32_t *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_acceptance_energy_verdict[] = {
+    {"specific_j_m3", "Specific energy, measured and corrected.", "J/m3", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"uncertainty_j_m3", "Its standard uncertainty.", "J/m3", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"guarantee_j_m3", "Guaranteed specific energy.", "J/m3", "[1;1e9]", "", "", NULL, 1.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"tolerance", "Relative tolerance; 0 for none.", "1", "[0;0.5]", "", "", NULL, 0.0, 0.5, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"confidence", "Probability required of a firm verdict.", "1", "(0.5;1)", "", "", NULL, 0.5, 1.0, FREEAIR_TYPE_DOUBLE, 0, 0u, sizeof(double), -1, -1},
+    {"verdict", "The decision.", "1", "", "", "freeair_verdict", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+    {"deviation", "Specific energy over guarantee, less 1.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"probability", "Probability that the guarantee is kept.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_acceptance_energy_verdict[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
 
 static void loop_freeair_cylinder_swept_volume(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
@@ -10660,6 +11534,263 @@ static const freeair_parameter parameters_freeair_delivery_bore_from_stroke_rati
 };
 
 static const int32_t statuses_freeair_delivery_bore_from_stroke_ratio[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_intercooler_effectiveness(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_intercooler_effectiveness(*(int32_t *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_intercooler_effectiveness[] = {
+    {"arrangement", "How the fluids pass.", "1", "", "", "freeair_intercooler_arrangement", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"ntu", "Number of transfer units.", "1", "[0;100]", "", "", NULL, 0.0, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"ratio", "Lesser over larger heat capacity rate.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"effectiveness", "Effectiveness.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_intercooler_effectiveness[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_intercooler_ntu(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_intercooler_ntu(*(int32_t *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_intercooler_ntu[] = {
+    {"arrangement", "How the fluids pass.", "1", "", "", "freeair_intercooler_arrangement", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"effectiveness", "Effectiveness.", "1", "[0;1)", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"ratio", "Lesser over larger heat capacity rate.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"ntu", "Number of transfer units.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_intercooler_ntu[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_intercooler_outlet(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_intercooler_outlet(*(int32_t *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7, (double *)(void *)a8, (double *)(void *)a9);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+  }
+}
+
+static const freeair_parameter parameters_freeair_intercooler_outlet[] = {
+    {"arrangement", "How the fluids pass.", "1", "", "", "freeair_intercooler_arrangement", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"ua_w_k", "Size: heat transfer coefficient times area.", "W/K", "[0;1e7]", "", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"air_w_k", "Heat capacity rate of the air.", "W/K", "[0.001;1e7]", "", "", NULL, 0.001, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"air_in_k", "Temperature of the air at the inlet.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"coolant_w_k", "Heat capacity rate of the coolant.", "W/K", "[0.001;1e9]", "", "", NULL, 0.001, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"coolant_in_k", "Temperature of the coolant at the inlet.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"air_out_k", "Temperature of the air at the outlet.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"coolant_out_k", "Temperature of the coolant at the outlet.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"heat_w", "Heat from air to coolant.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"effectiveness", "Effectiveness.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_intercooler_outlet[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_intercooler_size_from_readings(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_intercooler_size_from_readings(*(int32_t *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_intercooler_size_from_readings[] = {
+    {"arrangement", "How the fluids pass.", "1", "", "", "freeair_intercooler_arrangement", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"air_w_k", "Heat capacity rate of the air.", "W/K", "[0.001;1e7]", "", "", NULL, 0.001, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"air_in_k", "Temperature of the air at the inlet.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"air_out_k", "Temperature of the air at the outlet.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"coolant_w_k", "Heat capacity rate of the coolant.", "W/K", "[0.001;1e9]", "", "", NULL, 0.001, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"coolant_in_k", "Temperature of the coolant at the inlet.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"ua_w_k", "Size: heat transfer coefficient times area.", "W/K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"heat_w", "Heat from air to coolant.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_intercooler_size_from_readings[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_intercooler_approach(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_intercooler_approach(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_intercooler_approach[] = {
+    {"air_in_k", "Temperature of the air at the inlet.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"air_out_k", "Temperature of the air at the outlet.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"coolant_in_k", "Temperature of the coolant at the inlet, below air_in_k.", "K", "[50;2000]", "", "", NULL, 50.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"approach_k", "Approach.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"effectiveness", "Temperature effectiveness of the air side.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_intercooler_approach[] = {FREEAIR_OK, FREEAIR_WARN_INCONSISTENT, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_intercooler_mean_difference(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_intercooler_mean_difference(*(double *)(void *)a0, *(double *)(void *)a1, (double *)(void *)a2);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+  }
+}
+
+static const freeair_parameter parameters_freeair_intercooler_mean_difference[] = {
+    {"difference1_k", "Difference at one end.", "K", "[1e-6;2000]", "", "", NULL, 1e-06, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"difference2_k", "Difference at the other.", "K", "[1e-6;2000]", "", "", NULL, 1e-06, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mean_k", "Mean difference.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_intercooler_mean_difference[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_intercooler_coolant_flow(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_intercooler_coolant_flow(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_intercooler_coolant_flow[] = {
+    {"heat_w", "Heat.", "W", "[0;1e9]", "", "", NULL, 0.0, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"cp_j_kg_k", "Specific heat of the coolant; 4186 for water, 1005 for air.", "J/(kg K)", "[10;100000]", "", "", NULL, 10.0, 100000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"rise_k", "Rise of its temperature.", "K", "[0.01;1000]", "", "", NULL, 0.01, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"mass_kg_s", "Mass flow.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_intercooler_coolant_flow[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_intercooler_pressure(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_intercooler_pressure((const freeair_intercooler_stages *)(void *)a0, (double *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_intercooler_pressure[] = {
+    {"stages", "The two stages.", "", "", "", "", &structure_freeair_intercooler_stages, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_intercooler_stages), -1, -1},
+    {"p_pa", "Pressure behind the first stage, absolute.", "Pa", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"efficiency1", "Volumetric efficiency of the first stage.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"efficiency2", "Volumetric efficiency of the second stage.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"delivery_m3_s", "Delivery, as volume at p1 and t1.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_intercooler_pressure[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_VERSION, FREEAIR_ERR_NO_SOLUTION};
 
 static void loop_freeair_indicator_mep_from_card(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
@@ -13325,6 +14456,32 @@ const freeair_function freeair__functions[] = {
     {"freeair_leakage_hole_from_flow", "leakage", "Diameter of the one round hole that leaks as much.", "inverse of freeair_leakage_flow_from_hole.", "algebra", parameters_freeair_leakage_hole_from_flow, statuses_freeair_leakage_hole_from_flow, loop_freeair_leakage_hole_from_flow, 8u, 3u, 0},
     {"freeair_leakage_power", "leakage", "Power that a leak takes at the compressor.", "P = m k / (k - 1) R T_in ((p_line / p_in)^((k-1)/k) - 1) / efficiency: isentropic compression in one stage over the efficiency from there to the meter. It is saved only if the control of the compressor lets it be.", "Cengel and Boles, Thermodynamics: An Engineering Approach, chapter 7, example on repairing an air leak", parameters_freeair_leakage_power, statuses_freeair_leakage_power, loop_freeair_leakage_power, 8u, 3u, 0},
     {"freeair_leakage_cost", "leakage", "Energy and money that a leak takes in a time.", "energy = power times time, cost = energy times price. A price a kilowatt-hour over 3.6e6 is a price a joule.", "definition", parameters_freeair_leakage_cost, statuses_freeair_leakage_cost, loop_freeair_leakage_cost, 5u, 3u, 0},
+    {"freeair_demand_summary", "demand", "Mean, greatest and least flow of a profile.", "mean = sum q t / sum t.", "definition", parameters_freeair_demand_summary, statuses_freeair_demand_summary, loop_freeair_demand_summary, 8u, 4u, 0},
+    {"freeair_demand_store", "demand", "Store that a capacity needs to serve a profile that repeats.", "the running deficit d = max(0, d + (q - capacity) t), walked twice through the profile so that it begins as it ends; its greatest value is the store.", "algebra: Rippl's mass curve, as for water reservoirs", parameters_freeair_demand_store, statuses_freeair_demand_store, loop_freeair_demand_store, 7u, 5u, 0},
+    {"freeair_demand_capacity", "demand", "Capacity that a store needs to serve a profile that repeats.", "inverse of freeair_demand_store, bisected between mean and greatest demand, to rounding.", "algebra: Rippl's mass curve, as for water reservoirs", parameters_freeair_demand_capacity, statuses_freeair_demand_capacity, loop_freeair_demand_capacity, 5u, 4u, 0},
+    {"freeair_demand_tools", "demand", "Demand of tools that are used now and then.", "independent tools, each kind of so many with a flow and a share of the time in use: mean = sum n q u, deviation^2 = sum n q^2 u (1 - u), connected = sum n q.", "algebra: mean and variance of a sum of binomial variables", parameters_freeair_demand_tools, statuses_freeair_demand_tools, loop_freeair_demand_tools, 7u, 4u, 0},
+    {"freeair_demand_running", "demand", "How many of a number of equal tools run at once at most, for so much of the time.", "the least k with P(X <= k) at least the confidence, X binomial.", "Abramowitz and Stegun, Handbook of Mathematical Functions, 26.1.20, binomial distribution", parameters_freeair_demand_running, statuses_freeair_demand_running, loop_freeair_demand_running, 5u, 3u, 0},
+    {"freeair_demand_simultaneity", "demand", "Simultaneity and diversity of a group of users.", "simultaneity = greatest demand of the group / sum of the greatest demands of its members; diversity is its inverse.", "definition", parameters_freeair_demand_simultaneity, statuses_freeair_demand_simultaneity, loop_freeair_demand_simultaneity, 4u, 4u, 0},
+    {"freeair_demand_at_pressure", "demand", "Demand at another pressure.", "q2 = q1 (regulated + (1 - regulated) p2/p1): users without a regulator, leaks and open nozzles, all choked, draw in proportion to the absolute pressure (the artificial demand of too high a pressure).", "US Department of Energy, Improving Compressed Air System Performance: a sourcebook for industry, artificial demand (from memory)", parameters_freeair_demand_at_pressure, statuses_freeair_demand_at_pressure, loop_freeair_demand_at_pressure, 5u, 3u, 0},
+    {"freeair_energy_zero_load_share", "energy", "Power at no flow over power at full flow, as a starting point.", "table: 0 start and stop, 0.25 load and unload, 0.7 modulation, 0.1 variable speed. Measure the machine at hand: unloaded screw compressors take from 0.15 to 0.35.", "US Department of Energy, Improving Compressed Air System Performance: a sourcebook for industry, part-load curves (from memory); common practice", parameters_freeair_energy_zero_load_share, statuses_freeair_energy_zero_load_share, loop_freeair_energy_zero_load_share, 2u, 3u, 0},
+    {"freeair_energy_part_load", "energy", "Power at part load.", "straight line P = full (z + (1 - z) s), z the power at no flow over full, s the flow over full. The energy for a cubic metre grows as (z + (1 - z) s)/s. With load and unload it holds for ample storage; every unloading blows a sump or a line down and costs extra.", "US Department of Energy, Improving Compressed Air System Performance: a sourcebook for industry, part-load curves (from memory)", parameters_freeair_energy_part_load, statuses_freeair_energy_part_load, loop_freeair_energy_part_load, 5u, 3u, 0},
+    {"freeair_energy_from_times", "energy", "Mean power and energy from times on load and off load.", "E = P_load t_load + P_unload t_unload, mean = E / (t_load + t_unload).", "definition", parameters_freeair_energy_from_times, statuses_freeair_energy_from_times, loop_freeair_energy_from_times, 6u, 3u, 0},
+    {"freeair_energy_input_power", "energy", "Electrical power from shaft power.", "P = shaft / (motor_efficiency drive_efficiency).", "definition", parameters_freeair_energy_input_power, statuses_freeair_energy_input_power, loop_freeair_energy_input_power, 4u, 3u, 0},
+    {"freeair_energy_cost", "energy", "Energy, cost and emissions of a power over a time.", "E = P t; cost = E price; emission = E factor.", "definition", parameters_freeair_energy_cost, statuses_freeair_energy_cost, loop_freeair_energy_cost, 7u, 3u, 0},
+    {"freeair_energy_from_profile", "energy", "Energy of a compressor over a demand profile.", "freeair_energy_part_load for each step; demand above the capacity is not met.", "algebra: sum over the steps", parameters_freeair_energy_from_profile, statuses_freeair_energy_from_profile, loop_freeair_energy_from_profile, 10u, 5u, 0},
+    {"freeair_energy_heat_recovery", "energy", "Heat that can be recovered, and the fuel that it saves.", "heat = P t recoverable used, fuel = heat / heater_efficiency. Nine tenths of the power leaves an air-cooled machine as warm air, and as much as is wanted at the time is used.", "US Department of Energy, Improving Compressed Air System Performance: a sourcebook for industry, heat recovery (from memory)", parameters_freeair_energy_heat_recovery, statuses_freeair_energy_heat_recovery, loop_freeair_energy_heat_recovery, 7u, 3u, FREEAIR_CAUTION_HOT},
+    {"freeair_energy_payback", "energy", "Time in which a saving pays for what it cost.", "simple = investment / saving; with interest i a period, n = -ln(1 - i investment/saving) / ln(1 + i).", "algebra: present value of an annuity", parameters_freeair_energy_payback, statuses_freeair_energy_payback, loop_freeair_energy_payback, 5u, 4u, 0},
+    {"freeair_purity_particle_class", "purity", "Particle class.", "the best of the classes 1 to 5 whose limits hold for the numbers counted; a class that limits a size which was not counted is not given. Beyond them, or with nothing counted, 6 or 7 by mass; X beyond that.", "ISO 8573-1:2010, Compressed air - Contaminants and purity classes, Table 1", parameters_freeair_purity_particle_class, statuses_freeair_purity_particle_class, loop_freeair_purity_particle_class, 5u, 4u, FREEAIR_CAUTION_BREATHING},
+    {"freeair_purity_particle_limits", "purity", "Limits of a particle class.", "table.", "ISO 8573-1:2010, Table 1", parameters_freeair_purity_particle_limits, statuses_freeair_purity_particle_limits, loop_freeair_purity_particle_limits, 5u, 3u, 0},
+    {"freeair_purity_water_class", "purity", "Water class.", "1 to 6 by the pressure dew point; where liquid water is present, or the dew point is above that of class 6, 7 to 9 by the liquid, X beyond.", "ISO 8573-1:2010, Table 2 and Table 3", parameters_freeair_purity_water_class, statuses_freeair_purity_water_class, loop_freeair_purity_water_class, 3u, 4u, 0},
+    {"freeair_purity_water_limits", "purity", "Limits of a water class.", "table.", "ISO 8573-1:2010, Table 2 and Table 3", parameters_freeair_purity_water_limits, statuses_freeair_purity_water_limits, loop_freeair_purity_water_limits, 3u, 3u, 0},
+    {"freeair_purity_oil_class", "purity", "Oil class.", "1 to 4 by total oil, liquid, aerosol and vapour; X beyond.", "ISO 8573-1:2010, Table 4", parameters_freeair_purity_oil_class, statuses_freeair_purity_oil_class, loop_freeair_purity_oil_class, 2u, 3u, FREEAIR_CAUTION_BREATHING},
+    {"freeair_purity_oil_limit", "purity", "Limit of an oil class.", "table.", "ISO 8573-1:2010, Table 4", parameters_freeair_purity_oil_limit, statuses_freeair_purity_oil_limit, loop_freeair_purity_oil_limit, 2u, 3u, 0},
+    {"freeair_purity_concentration_at_reference", "purity", "Concentration at the reference state of the classes from one in the line.", "c_ref = c (1 bar / p) (T / 293.15 K), dry ideal gas. The same for numbers of particles.", "ISO 8573-1:2010, clause 4, reference conditions; algebra", parameters_freeair_purity_concentration_at_reference, statuses_freeair_purity_concentration_at_reference, loop_freeair_purity_concentration_at_reference, 4u, 3u, 0},
+    {"freeair_acceptance_tolerances", "acceptance", "Tolerances of a guarantee by the size of the compressor.", "table of relative tolerances: flow +-7, 6, 5, 4 %, specific energy +-8, 7, 6, 5 %, for a flow below 0.5, below 1.5, up to 15 and above 15 m3/min.", "ISO 1217:2009, Displacement compressors - Acceptance tests, Annex C, as quoted on data sheets (from memory)", parameters_freeair_acceptance_tolerances, statuses_freeair_acceptance_tolerances, loop_freeair_acceptance_tolerances, 3u, 3u, 0},
+    {"freeair_acceptance_correct", "acceptance", "Measured flow and power at the conditions of the contract.", "flow in proportion to the speed and to the volumetric efficiency 1 + c - c r^(1/(n N)) of the first of N equal stages, r the whole pressure ratio; power in proportion to that flow, to p1 n/(n-1) (r^((n-1)/(n N)) - 1) and to the mean over the stages of T_i/T_1, T_i = coolant + approach behind each cooler. The standard's factors serve the same ends; the contract may prescribe them.", "algebra: similarity of displacement compressors; the purpose of ISO 1217:2009, correction to contract conditions", parameters_freeair_acceptance_correct, statuses_freeair_acceptance_correct, loop_freeair_acceptance_correct, 7u, 6u, 0},
+    {"freeair_acceptance_flow_verdict", "acceptance", "Whether a volume flow keeps its guarantee.", "limit = guarantee (1 - tolerance); the decision is that of freeair_verdict_decide with this lower limit.", "ISO 1217:2009, comparison with specified values (from memory); JCGM 106:2012, 8.3", parameters_freeair_acceptance_flow_verdict, statuses_freeair_acceptance_flow_verdict, loop_freeair_acceptance_flow_verdict, 8u, 3u, 0},
+    {"freeair_acceptance_energy_verdict", "acceptance", "Whether a specific energy keeps its guarantee.", "limit = guarantee (1 + tolerance); the decision is that of freeair_verdict_decide with this upper limit.", "ISO 1217:2009, comparison with specified values (from memory); JCGM 106:2012, 8.3", parameters_freeair_acceptance_energy_verdict, statuses_freeair_acceptance_energy_verdict, loop_freeair_acceptance_energy_verdict, 8u, 3u, 0},
     {"freeair_cylinder_swept_volume", "cylinder", "Swept volume of one cylinder end.", "V = pi/4 D^2 L.", "definition", parameters_freeair_cylinder_swept_volume, statuses_freeair_cylinder_swept_volume, loop_freeair_cylinder_swept_volume, 3u, 3u, 0},
     {"freeair_cylinder_swept_volume_double_acting", "cylinder", "Swept volume of both ends of a double-acting cylinder.", "V = pi/4 L (2 D^2 - d^2), the piston rod taking its part of the crank end.", "definition", parameters_freeair_cylinder_swept_volume_double_acting, statuses_freeair_cylinder_swept_volume_double_acting, loop_freeair_cylinder_swept_volume_double_acting, 4u, 3u, 0},
     {"freeair_cylinder_clearance_volume", "cylinder", "Clearance volume.", "V = c Vs.", "definition", parameters_freeair_cylinder_clearance_volume, statuses_freeair_cylinder_clearance_volume, loop_freeair_cylinder_clearance_volume, 3u, 3u, 0},
@@ -13341,6 +14498,14 @@ const freeair_function freeair__functions[] = {
     {"freeair_delivery_volumetric_efficiency", "delivery", "Volumetric efficiency from a measured flow.", "flow / (Vs N), at the state at which the flow is given: name it with the result.", "definition", parameters_freeair_delivery_volumetric_efficiency, statuses_freeair_delivery_volumetric_efficiency, loop_freeair_delivery_volumetric_efficiency, 4u, 4u, 0},
     {"freeair_delivery_bore_from_stroke", "delivery", "Bore for a wanted flow, stroke given.", "D = sqrt(4 flow / (pi L N strokes efficiency)).", "algebra: swept volume solved for the bore", parameters_freeair_delivery_bore_from_stroke, statuses_freeair_delivery_bore_from_stroke, loop_freeair_delivery_bore_from_stroke, 6u, 3u, 0},
     {"freeair_delivery_bore_from_stroke_ratio", "delivery", "Bore for a wanted flow, stroke in proportion.", "D = (4 flow / (pi stroke_ratio N strokes efficiency))^(1/3).", "algebra: swept volume solved for the bore", parameters_freeair_delivery_bore_from_stroke_ratio, statuses_freeair_delivery_bore_from_stroke_ratio, loop_freeair_delivery_bore_from_stroke_ratio, 6u, 3u, 0},
+    {"freeair_intercooler_effectiveness", "intercooler", "Effectiveness of a cooler.", "the heat passed over the most that could be, from NTU = UA/Cmin and c = Cmin/Cmax. Across with both unmixed by the exact series, not by one of its fits; the others in closed form.", "Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, Table 11.3; Mason, Heat transfer in crossflow, 2nd US National Congress of Applied Mechanics (1955) 801", parameters_freeair_intercooler_effectiveness, statuses_freeair_intercooler_effectiveness, loop_freeair_intercooler_effectiveness, 4u, 3u, 0},
+    {"freeair_intercooler_ntu", "intercooler", "Number of transfer units that an effectiveness needs.", "inverse of freeair_intercooler_effectiveness, in closed form but for the series, which is bisected.", "Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, Table 11.4", parameters_freeair_intercooler_ntu, statuses_freeair_intercooler_ntu, loop_freeair_intercooler_ntu, 4u, 4u, 0},
+    {"freeair_intercooler_outlet", "intercooler", "What a cooler does.", "Q = effectiveness Cmin (t_air - t_coolant); each outlet from Q over its capacity rate.", "Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, 11.4", parameters_freeair_intercooler_outlet, statuses_freeair_intercooler_outlet, loop_freeair_intercooler_outlet, 10u, 3u, FREEAIR_CAUTION_HOT},
+    {"freeair_intercooler_size_from_readings", "intercooler", "Size of a cooler from its readings: against the size when clean it tells fouling.", "Q = air_w_k (air_in - air_out), effectiveness, NTU, UA = NTU Cmin.", "Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, 11.4", parameters_freeair_intercooler_size_from_readings, statuses_freeair_intercooler_size_from_readings, loop_freeair_intercooler_size_from_readings, 8u, 4u, 0},
+    {"freeair_intercooler_approach", "intercooler", "Approach and temperature effectiveness of a cooler from three thermometers.", "approach = air_out - coolant_in; effectiveness = (air_in - air_out)/(air_in - coolant_in). An approach of 5 K to water and 10 K to ambient air is usual: common practice, no source.", "definition", parameters_freeair_intercooler_approach, statuses_freeair_intercooler_approach, loop_freeair_intercooler_approach, 5u, 4u, 0},
+    {"freeair_intercooler_mean_difference", "intercooler", "Logarithmic mean of two temperature differences.", "(d1 - d2)/ln(d1/d2), which is d1 where they are equal.", "Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, 11.3", parameters_freeair_intercooler_mean_difference, statuses_freeair_intercooler_mean_difference, loop_freeair_intercooler_mean_difference, 3u, 3u, 0},
+    {"freeair_intercooler_coolant_flow", "intercooler", "Flow of coolant that takes up a heat within a rise of its temperature.", "m = Q/(cp rise).", "algebra: first law for steady flow", parameters_freeair_intercooler_coolant_flow, statuses_freeair_intercooler_coolant_flow, loop_freeair_intercooler_coolant_flow, 4u, 3u, 0},
+    {"freeair_intercooler_pressure", "intercooler", "Pressure between two stages at which a machine settles.", "what the first stage delivers the second takes in, V1 e1 p1/T1 = V2 e2 (p - drop)/T2, with the volumetric efficiencies e of freeair_cylinder_volumetric_efficiency, between p and p1 and between p2 and p - drop. Without clearance p = drop + p1 (V1/V2)(T2/T1). Bisection, to rounding.", "algebra: continuity between the stages", parameters_freeair_intercooler_pressure, statuses_freeair_intercooler_pressure, loop_freeair_intercooler_pressure, 5u, 6u, 0},
     {"freeair_indicator_mep_from_card", "indicator", "Mean effective pressure from a paper card.", "pm = area / length * scale_pa / scale_m, the spring scale given as a pressure and the height it draws.", "definition", parameters_freeair_indicator_mep_from_card, statuses_freeair_indicator_mep_from_card, loop_freeair_indicator_mep_from_card, 5u, 3u, 0},
     {"freeair_indicator_work", "indicator", "Indicated work and mean effective pressure from points of a card.", "w = -sum (p_i + p_i+1)/2 (V_i+1 - V_i) around the loop, which the last point closes to the first; positive where work is put into the gas. pm = w over the greatest less the smallest volume. The trapezoids cut corners: the ideal diagram at equal crank angles, ratio up to 12, errs by less than 0.06 % with 180 points and 0.005 % with 720. A dead centre that is off by one degree costs far more: 2 % at a ratio of 3, 4 % at 8, up to 9 % at 12.", "algebra: closed integral of -p dV by the trapezoid rule", parameters_freeair_indicator_work, statuses_freeair_indicator_work, loop_freeair_indicator_work, 5u, 4u, 0},
     {"freeair_indicator_exponent", "indicator", "Polytropic exponent along a stretch of a card, by least squares.", "ln p = a - n ln V fitted to the points of a compression or re-expansion, all valves shut. The standard uncertainty comes from their scatter, points - 2 degrees of freedom; it does not contain an error of pressure or clearance that all points share. An error of 0.01 in the clearance moves the exponent of compression by 0.02 to 0.03, that of re-expansion by 0.06 to 0.3.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, H.3, straight line by least squares", parameters_freeair_indicator_exponent, statuses_freeair_indicator_exponent, loop_freeair_indicator_exponent, 5u, 5u, 0},
@@ -13422,8 +14587,10 @@ const freeair_structure *const freeair__structures[] = {
     &structure_freeair_capacitor_motor_performance,
     &structure_freeair_isothermal_pipe,
     &structure_freeair_blowdown_vessel,
+    &structure_freeair_acceptance_test,
     &structure_freeair_delivery_stage,
     &structure_freeair_delivery_result,
+    &structure_freeair_intercooler_stages,
     &structure_freeair_machine,
     &structure_freeair_machine_site,
     &structure_freeair_cycle_result,
@@ -13450,7 +14617,7 @@ const freeair_structure *const freeair__structures[] = {
     &structure_freeair_inference_effect,
 };
 
-const size_t freeair__n_structures = 36;
+const size_t freeair__n_structures = 38;
 
 const freeair__constant freeair__constants[] = {
     {"FREEAIR_OK", "freeair_status", "Computed.", FREEAIR_OK},
@@ -13592,6 +14759,17 @@ const freeair__constant freeair__constants[] = {
     {"FREEAIR_FASTENER_ISO_9_8", "freeair_fastener_grade", "ISO 898-1 property class 9.8, to M16.", FREEAIR_FASTENER_ISO_9_8},
     {"FREEAIR_FASTENER_ISO_10_9", "freeair_fastener_grade", "ISO 898-1 property class 10.9.", FREEAIR_FASTENER_ISO_10_9},
     {"FREEAIR_FASTENER_ISO_12_9", "freeair_fastener_grade", "ISO 898-1 property class 12.9.", FREEAIR_FASTENER_ISO_12_9},
+    {"FREEAIR_ENERGY_START_STOP", "freeair_energy_control", "The motor stops; nothing is taken without load.", FREEAIR_ENERGY_START_STOP},
+    {"FREEAIR_ENERGY_LOAD_UNLOAD", "freeair_energy_control", "Runs on unloaded, storage ample.", FREEAIR_ENERGY_LOAD_UNLOAD},
+    {"FREEAIR_ENERGY_MODULATION", "freeair_energy_control", "The inlet is throttled.", FREEAIR_ENERGY_MODULATION},
+    {"FREEAIR_ENERGY_VARIABLE_SPEED", "freeair_energy_control", "The speed follows the demand.", FREEAIR_ENERGY_VARIABLE_SPEED},
+    {"FREEAIR_PURITY_CLASS_X", "freeair_purity_class", "Class X.", FREEAIR_PURITY_CLASS_X},
+    {"FREEAIR_INTERCOOLER_COUNTERFLOW", "freeair_intercooler_arrangement", "Against each other.", FREEAIR_INTERCOOLER_COUNTERFLOW},
+    {"FREEAIR_INTERCOOLER_PARALLEL", "freeair_intercooler_arrangement", "Side by side.", FREEAIR_INTERCOOLER_PARALLEL},
+    {"FREEAIR_INTERCOOLER_SHELL_AND_TUBE", "freeair_intercooler_arrangement", "One shell pass, an even number of tube passes.", FREEAIR_INTERCOOLER_SHELL_AND_TUBE},
+    {"FREEAIR_INTERCOOLER_CROSS_UNMIXED", "freeair_intercooler_arrangement", "Across, both in many channels: a finned cooler with a fan.", FREEAIR_INTERCOOLER_CROSS_UNMIXED},
+    {"FREEAIR_INTERCOOLER_CROSS_LARGER_MIXED", "freeair_intercooler_arrangement", "Across, the fluid of the larger capacity rate mixed.", FREEAIR_INTERCOOLER_CROSS_LARGER_MIXED},
+    {"FREEAIR_INTERCOOLER_CROSS_LESSER_MIXED", "freeair_intercooler_arrangement", "Across, the fluid of the lesser capacity rate mixed.", FREEAIR_INTERCOOLER_CROSS_LESSER_MIXED},
     {"FREEAIR_MACHINE_V", "freeair_machine_arrangement", "Banks at 90 degrees on one crank pin; separate heads.", FREEAIR_MACHINE_V},
     {"FREEAIR_MACHINE_SIDE_BY_SIDE", "freeair_machine_arrangement", "Cylinders in line under one head and one gasket.", FREEAIR_MACHINE_SIDE_BY_SIDE},
     {"FREEAIR_FAULT_NONE", "freeair_fault", "Nothing wrong.", FREEAIR_FAULT_NONE},
@@ -13818,6 +14996,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {31, 28, 30, 27, 32, 29, 148, 149, 151, 147, 146, 143, 152, 150, 153, 144, 145, 278, 276, 277, 275, 274, 273, 124, 117, 122, 125, 118, 120, 128, 130, 131, 129, 127, 123, 126, 119, 121, 179, 177, 180, 176, 178, 175, 222, 223, 217, 224, 219, 218, 221, 220, 215, 214, 216, 79, 81, 80, 174, 168, 173, 169, 170, 172, 171, 254, 252, 253, 250, 251, 248, 255, 249, 19, 23, 22, 24, 26, 18, 20, 25, 21, 320, 323, 324, 319, 325, 322, 321, 331, 330, 302, 306, 305, 301, 308, 307, 309, 299, 300, 303, 304, 313, 314, 311, 310, 312, 69, 70, 71, 72, 73, 367, 368, 364, 365, 366, 369, 362, 363, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 347, 59, 60, 61, 349, 351, 350, 341, 339, 340, 208, 206, 209, 210, 205, 207, 262, 256, 261, 263, 258, 257, 260, 259, 328, 329, 196, 198, 195, 197, 194, 193, 157, 155, 154, 159, 160, 162, 161, 156, 158, 76, 77, 78, 82, 83, 317, 318, 315, 316, 370, 200, 204, 201, 203, 199, 202, 292, 298, 293, 290, 295, 294, 296, 291, 297, 289, 359, 357, 361, 358, 354, 352, 355, 353, 356, 360, 326, 327, 64, 65, 68, 67, 62, 63, 66, 377, 376, 378, 379, 380, 109, 107, 106, 98, 104, 101, 108, 99, 102, 100, 97, 105, 103, 244, 242, 240, 239, 236, 237, 241, 245, 243, 238, 111, 112, 110, 114, 115, 116, 113, 163, 166, 167, 164, 165, 348, 226, 228, 225, 227, 230, 231, 229, 235, 233, 232, 234, 186, 189, 187, 188, 184, 190, 191, 192, 185, 335, 334, 332, 333, 345, 343, 344, 346, 134, 135, 139, 138, 137, 141, 132, 133, 136, 140, 142, 337, 338, 342, 336, 266, 270, 271, 269, 267, 268, 264, 265, 272, 7, 9, 8, 11, 10, 13, 12, 14, 15, 213, 212, 211, 247, 246, 181, 182, 183, 58, 52, 56, 57, 54, 53, 55, 87, 85, 90, 84, 89, 88, 86, 92, 94, 93, 96, 95, 91, 372, 373, 371, 375, 374, 5, 3, 4, 2, 6, 0, 1, 17, 16, 286, 287, 288, 283, 284, 279, 282, 280, 281, 285, 75, 74};
+const uint16_t freeair__functions_by_name[] = {322, 324, 323, 321, 31, 28, 30, 27, 32, 29, 148, 149, 151, 147, 146, 143, 152, 150, 153, 144, 145, 278, 276, 277, 275, 274, 273, 124, 117, 122, 125, 118, 120, 128, 130, 131, 129, 127, 123, 126, 119, 121, 179, 177, 180, 176, 178, 175, 222, 223, 217, 224, 219, 218, 221, 220, 215, 214, 216, 79, 81, 80, 174, 168, 173, 169, 170, 172, 171, 254, 252, 253, 250, 251, 248, 255, 249, 19, 23, 22, 24, 26, 18, 20, 25, 21, 354, 357, 358, 353, 359, 356, 355, 365, 364, 328, 332, 331, 327, 334, 333, 335, 325, 326, 329, 330, 339, 340, 337, 336, 338, 305, 301, 303, 304, 300, 299, 302, 69, 70, 71, 72, 73, 401, 402, 398, 399, 400, 403, 396, 397, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 381, 310, 311, 308, 312, 309, 307, 313, 306, 59, 60, 61, 383, 385, 384, 375, 373, 374, 208, 206, 209, 210, 205, 207, 262, 256, 261, 263, 258, 257, 260, 259, 362, 363, 196, 198, 195, 197, 194, 193, 157, 155, 154, 159, 160, 162, 161, 156, 158, 76, 77, 78, 82, 83, 351, 352, 349, 350, 404, 345, 347, 341, 346, 342, 343, 348, 344, 200, 204, 201, 203, 199, 202, 292, 298, 293, 290, 295, 294, 296, 291, 297, 289, 393, 391, 395, 392, 388, 386, 389, 387, 390, 394, 360, 361, 64, 65, 68, 67, 62, 63, 66, 411, 410, 412, 413, 414, 109, 107, 106, 98, 104, 101, 108, 99, 102, 100, 97, 105, 103, 244, 242, 240, 239, 236, 237, 241, 245, 243, 238, 111, 112, 110, 114, 115, 116, 113, 163, 166, 167, 164, 165, 382, 226, 228, 225, 227, 230, 231, 229, 235, 233, 232, 234, 186, 189, 187, 188, 184, 190, 191, 192, 185, 369, 368, 366, 367, 379, 377, 378, 380, 134, 135, 139, 138, 137, 141, 132, 133, 136, 140, 142, 371, 372, 376, 320, 318, 319, 314, 315, 316, 317, 370, 266, 270, 271, 269, 267, 268, 264, 265, 272, 7, 9, 8, 11, 10, 13, 12, 14, 15, 213, 212, 211, 247, 246, 181, 182, 183, 58, 52, 56, 57, 54, 53, 55, 87, 85, 90, 84, 89, 88, 86, 92, 94, 93, 96, 95, 91, 406, 407, 405, 409, 408, 5, 3, 4, 2, 6, 0, 1, 17, 16, 286, 287, 288, 283, 284, 279, 282, 280, 281, 285, 75, 74};
 
-const uint16_t freeair__constants_by_name[] = {78, 79, 76, 77, 80, 81, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 123, 121, 122, 47, 44, 45, 48, 46, 346, 338, 339, 337, 343, 335, 336, 334, 347, 344, 341, 340, 342, 345, 192, 191, 188, 189, 190, 186, 187, 194, 193, 51, 52, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 234, 325, 275, 326, 322, 238, 240, 241, 220, 239, 260, 249, 290, 228, 245, 235, 269, 246, 202, 274, 217, 229, 319, 300, 255, 218, 253, 296, 242, 324, 252, 259, 321, 288, 256, 210, 273, 211, 318, 226, 251, 297, 270, 203, 248, 233, 306, 209, 232, 208, 272, 244, 291, 205, 262, 214, 307, 304, 261, 285, 213, 230, 195, 198, 196, 197, 254, 284, 316, 317, 303, 247, 277, 276, 295, 278, 279, 222, 305, 207, 231, 206, 271, 293, 292, 225, 312, 308, 266, 201, 199, 227, 236, 237, 204, 212, 313, 243, 309, 282, 299, 298, 219, 320, 263, 215, 257, 314, 223, 281, 265, 268, 289, 315, 224, 267, 283, 310, 311, 258, 287, 286, 302, 301, 250, 216, 280, 294, 323, 264, 221, 200, 124, 137, 138, 130, 131, 132, 133, 134, 135, 136, 127, 128, 129, 125, 126, 160, 156, 158, 157, 147, 165, 146, 149, 151, 145, 142, 153, 152, 162, 144, 148, 150, 143, 141, 164, 161, 159, 154, 163, 155, 111, 113, 105, 103, 104, 116, 117, 115, 118, 120, 112, 110, 106, 114, 108, 107, 119, 109, 82, 83, 329, 332, 331, 330, 328, 333, 327, 140, 139, 360, 359, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 74, 75, 88, 91, 87, 84, 86, 89, 90, 85, 0, 355, 357, 356, 354, 358, 98, 95, 102, 97, 100, 101, 99, 96, 167, 168, 166, 185, 184, 183, 180, 182, 179, 181, 178, 177, 176, 175, 171, 172, 174, 169, 170, 173, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 94, 93, 92, 50, 49, 348, 349, 351, 353, 352, 350, 41, 43, 42, 1, 3, 5, 2, 4};
+const uint16_t freeair__constants_by_name[] = {78, 79, 76, 77, 80, 81, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 123, 121, 122, 47, 44, 45, 48, 46, 357, 349, 350, 348, 354, 346, 347, 345, 358, 355, 352, 351, 353, 356, 203, 202, 199, 200, 201, 197, 198, 205, 204, 140, 141, 139, 142, 51, 52, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 245, 336, 286, 337, 333, 249, 251, 252, 231, 250, 271, 260, 301, 239, 256, 246, 280, 257, 213, 285, 228, 240, 330, 311, 266, 229, 264, 307, 253, 335, 263, 270, 332, 299, 267, 221, 284, 222, 329, 237, 262, 308, 281, 214, 259, 244, 317, 220, 243, 219, 283, 255, 302, 216, 273, 225, 318, 315, 272, 296, 224, 241, 206, 209, 207, 208, 265, 295, 327, 328, 314, 258, 288, 287, 306, 289, 290, 233, 316, 218, 242, 217, 282, 304, 303, 236, 323, 319, 277, 212, 210, 238, 247, 248, 215, 223, 324, 254, 320, 293, 310, 309, 230, 331, 274, 226, 268, 325, 234, 292, 276, 279, 300, 326, 235, 278, 294, 321, 322, 269, 298, 297, 313, 312, 261, 227, 291, 305, 334, 275, 232, 211, 124, 137, 138, 130, 131, 132, 133, 134, 135, 136, 127, 128, 129, 125, 126, 171, 167, 169, 168, 158, 176, 157, 160, 162, 156, 153, 164, 163, 173, 155, 159, 161, 154, 152, 175, 172, 170, 165, 174, 166, 111, 113, 105, 103, 104, 116, 117, 115, 118, 120, 112, 110, 106, 114, 108, 107, 119, 109, 82, 83, 144, 148, 149, 147, 145, 146, 340, 343, 342, 341, 339, 344, 338, 151, 150, 371, 370, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 74, 75, 88, 91, 87, 84, 86, 89, 90, 85, 0, 366, 368, 367, 365, 369, 98, 95, 102, 97, 100, 101, 99, 96, 178, 179, 177, 196, 195, 194, 191, 193, 190, 192, 189, 188, 187, 186, 143, 182, 183, 185, 180, 181, 184, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 94, 93, 92, 50, 49, 359, 360, 362, 364, 363, 361, 41, 43, 42, 1, 3, 5, 2, 4};

@@ -107,7 +107,7 @@ START_TEST(every_coherent_unit_has_size_one)
       "m/s",   "s",         "W",     "J",    "J/kg", "N",     "N/m",    "J/(kg K)",  "J/m3",  "N m",       "V",
       "A",     "VA",        "F",     "ohm",  "Hz",   "rev/s", "ohm m",  "rad",       "rad/s", "W/(m K)",   "W/K",
       "Pa/s",  "Pa s",      "m2/s",  "1/K",  "1/s",  "K/s",   "m3/kg",  "m3/(s Pa)", "J/mol", "kg/(s Pa)", "mol/m3",
-      "ohm/m", "K/Pa",      "1/Pa",  "m3/mol", "m6/mol2"};
+      "ohm/m", "K/Pa",      "1/Pa",  "m3/mol", "m6/mol2", "1/J",   "kg/J",   "1/m3"};
   for (size_t i = 0; i < sizeof coherent / sizeof coherent[0]; i++) {
     ck_assert_str_eq(freeair_units_si_symbol(coherent[i]), coherent[i]);
     ck_assert_double_eq(si_of(1.0, coherent[i]), 1.0);

@@ -147,6 +147,17 @@ FASTENER_ISO_8_8 = 9
 FASTENER_ISO_9_8 = 10
 FASTENER_ISO_10_9 = 11
 FASTENER_ISO_12_9 = 12
+ENERGY_START_STOP = 1
+ENERGY_LOAD_UNLOAD = 2
+ENERGY_MODULATION = 3
+ENERGY_VARIABLE_SPEED = 4
+PURITY_CLASS_X = 10
+INTERCOOLER_COUNTERFLOW = 1
+INTERCOOLER_PARALLEL = 2
+INTERCOOLER_SHELL_AND_TUBE = 3
+INTERCOOLER_CROSS_UNMIXED = 4
+INTERCOOLER_CROSS_LARGER_MIXED = 5
+INTERCOOLER_CROSS_LESSER_MIXED = 6
 MACHINE_V = 0
 MACHINE_SIDE_BY_SIDE = 1
 FAULT_NONE = 0
@@ -602,6 +613,36 @@ class BlowdownVessel(_runtime.Structure):
     __slots__ = ("_memory",)
 
 
+class AcceptanceTest(_runtime.Structure):
+    """A test and a contract.
+
+    What is not given of the contract is as in the test.
+
+    Fields:
+        flow_m3_s: Measured volume flow, at the inlet state of the test. [m3/s] Range [1e-6;1e4].
+        power_w: Measured power. [W] Range [0;1e9].
+        speed_rev_s: Speed in the test. [rev/s] Range [0.1;1000]. Default: not corrected for.
+        inlet_pa: Inlet pressure in the test, absolute. [Pa] Range [1e4;1e7].
+        inlet_k: Inlet temperature in the test. [K] Range [150;500]. Default: 293.15.
+        discharge_pa: Discharge pressure in the test, absolute. [Pa] Range [1e4;1e8].
+        coolant_k: Coolant temperature in the test. [K] Range [150;500]. Default: inlet_k.
+        approach_k: Air behind the cooler less coolant at its inlet. [K] Range [0;200]. Default: 10.
+        contract_speed_rev_s: Speed of the contract. [rev/s] Range [0.1;1000]. Default: speed_rev_s.
+        contract_inlet_pa: Inlet pressure of the contract. [Pa] Range [1e4;1e7]. Default: inlet_pa.
+        contract_inlet_k: Inlet temperature of the contract. [K] Range [150;500]. Default: inlet_k.
+        contract_discharge_pa: Discharge pressure of the contract. [Pa] Range [1e4;1e8]. Default:
+            discharge_pa.
+        contract_coolant_k: Coolant temperature of the contract. [K] Range [150;500]. Default:
+            coolant_k.
+        clearance: Clearance of the first stage, a fraction of its swept volume; 0 for machines that
+            have none. Range [0;0.5]. Default: 0.
+        exponent: Exponent of compression and re-expansion. Range [1;2]. Default: 1.4.
+    """
+
+    _c_name = "freeair_acceptance_test"
+    __slots__ = ("_memory",)
+
+
 class DeliveryStage(_runtime.Structure):
     """A reciprocating stage at work.
 
@@ -644,6 +685,26 @@ class DeliveryResult(_runtime.Structure):
     """
 
     _c_name = "freeair_delivery_result"
+    __slots__ = ("_memory",)
+
+
+class IntercoolerStages(_runtime.Structure):
+    """Two stages with a cooler between them.
+
+    Fields:
+        displacement1_m3_s: Displacement of the first stage. [m3/s] Range [1e-9;1e3].
+        clearance1: Its clearance, a fraction of its swept volume. Range [0;1]. Default: 0.
+        displacement2_m3_s: Displacement of the second stage. [m3/s] Range [1e-9;1e3].
+        clearance2: Its clearance. Range [0;1]. Default: 0.
+        exponent: Exponent of re-expansion. Range [1;2]. Default: 1.3.
+        p1_pa: Suction pressure of the first stage, absolute. [Pa] Range [1000;1e7].
+        t1_k: Temperature of the air in the first cylinder. [K] Range [50;2000]. Default: 293.15.
+        p2_pa: Discharge pressure of the second stage, absolute. [Pa] Range [1000;1e8].
+        t2_k: Temperature of the air in the second cylinder. [K] Range [50;2000]. Default: t1_k.
+        drop_pa: Pressure lost in the cooler. [Pa] Range [0;1e7]. Default: 0.
+    """
+
+    _c_name = "freeair_intercooler_stages"
     __slots__ = ("_memory",)
 
 
@@ -1534,8 +1595,10 @@ _runtime.STRUCTURES["freeair_capacitor_motor_windings"] = CapacitorMotorWindings
 _runtime.STRUCTURES["freeair_capacitor_motor_performance"] = CapacitorMotorPerformance
 _runtime.STRUCTURES["freeair_isothermal_pipe"] = IsothermalPipe
 _runtime.STRUCTURES["freeair_blowdown_vessel"] = BlowdownVessel
+_runtime.STRUCTURES["freeair_acceptance_test"] = AcceptanceTest
 _runtime.STRUCTURES["freeair_delivery_stage"] = DeliveryStage
 _runtime.STRUCTURES["freeair_delivery_result"] = DeliveryResult
+_runtime.STRUCTURES["freeair_intercooler_stages"] = IntercoolerStages
 _runtime.STRUCTURES["freeair_machine"] = Machine
 _runtime.STRUCTURES["freeair_machine_site"] = MachineSite
 _runtime.STRUCTURES["freeair_cycle_result"] = CycleResult
@@ -9037,7 +9100,7 @@ def leakage_cost(*, power_w, running_s, price_1_j):
     Arguments:
         power_w: Power that the leak takes. [W] Range [0;1e8].
         running_s: Time under pressure. [s] Range [0;1e10].
-        price_1_j: Price of energy a joule, in any currency. [J] Range [0;1].
+        price_1_j: Price of energy a joule, in any currency. [1/J] Range [0;1].
 
     Returns:
         energy_j: Energy. [J]
@@ -9049,6 +9112,696 @@ def leakage_cost(*, power_w, running_s, price_1_j):
     Source: definition
     """
     return _runtime.call("freeair_leakage_cost")((power_w, running_s, price_1_j,), LeakageCostResult)
+
+
+DemandSummaryResult = _collections.namedtuple(
+    "DemandSummaryResult", ['mean_m3_s', 'peak_m3_s', 'least_m3_s', 'air_m3', 'time_s'])
+
+
+def demand_summary(*, flow_m3_s, duration_s):
+    """Mean, greatest and least flow of a profile.
+
+    Model: mean = sum q t / sum t.
+
+    Arguments:
+        flow_m3_s: Flows. [m3/s] Range [0;1e4].
+        duration_s: Time that each lasts. [s] Range [0;1e9].
+
+    Returns:
+        mean_m3_s: Mean flow. [m3/s]
+        peak_m3_s: Greatest flow of a step that lasts. [m3/s]
+        least_m3_s: Least flow of a step that lasts. [m3/s]
+        air_m3: Air used. [m3]
+        time_s: Time of the whole profile. [s]
+
+    Raises:
+        DomainError: an element is outside its range
+        DataError: no step that lasts
+
+    Source: definition
+    """
+    return _runtime.call("freeair_demand_summary")((flow_m3_s, duration_s,), DemandSummaryResult)
+
+
+DemandStoreResult = _collections.namedtuple(
+    "DemandStoreResult", ['store_m3', 'short_s', 'duty'])
+
+
+def demand_store(*, flow_m3_s, duration_s, capacity_m3_s):
+    """Store that a capacity needs to serve a profile that repeats.
+
+    Model: the running deficit d = max(0, d + (q - capacity) t), walked twice through the profile so
+    that it begins as it ends; its greatest value is the store.
+
+    Arguments:
+        flow_m3_s: Flows. [m3/s] Range [0;1e4].
+        duration_s: Time that each lasts. [s] Range [0;1e9].
+        capacity_m3_s: Flow that the compressors can make. [m3/s] Range [0;1e4].
+
+    Returns:
+        store_m3: Free air to be stored. [m3]
+        short_s: Time in which demand exceeds capacity. [s]
+        duty: Mean demand over capacity: share of the time on load.
+
+    Raises:
+        DomainError: an input is outside its range
+        DataError: no step that lasts
+        NoSolutionError: the mean demand exceeds the capacity: no store is large enough
+
+    Source: algebra: Rippl's mass curve, as for water reservoirs
+    """
+    return _runtime.call("freeair_demand_store")((flow_m3_s, duration_s, capacity_m3_s,), DemandStoreResult)
+
+
+def demand_capacity(*, flow_m3_s, duration_s, store_m3):
+    """Capacity that a store needs to serve a profile that repeats.
+
+    Model: inverse of freeair_demand_store, bisected between mean and greatest demand, to rounding.
+
+    Arguments:
+        flow_m3_s: Flows. [m3/s] Range [0;1e4].
+        duration_s: Time that each lasts. [s] Range [0;1e9].
+        store_m3: Free air that can be stored. [m3] Range [0;1e12].
+
+    Returns:
+        capacity_m3_s: Flow that the compressors must make. [m3/s]
+
+    Raises:
+        DomainError: an input is outside its range
+        DataError: no step that lasts
+
+    Source: algebra: Rippl's mass curve, as for water reservoirs
+    """
+    return _runtime.call("freeair_demand_capacity")((flow_m3_s, duration_s, store_m3,))
+
+
+DemandToolsResult = _collections.namedtuple(
+    "DemandToolsResult", ['mean_m3_s', 'deviation_m3_s', 'connected_m3_s'])
+
+
+def demand_tools(*, tools, flow_m3_s, use):
+    """Demand of tools that are used now and then.
+
+    Model: independent tools, each kind of so many with a flow and a share of the time in use: mean
+    = sum n q u, deviation^2 = sum n q^2 u (1 - u), connected = sum n q.
+
+    Arguments:
+        tools: Tools of each kind, whole numbers. Range [0;1e6].
+        flow_m3_s: Flow of one, in use. [m3/s] Range [0;1e3].
+        use: Share of the time in use. Range [0;1].
+
+    Returns:
+        mean_m3_s: Mean demand. [m3/s]
+        deviation_m3_s: Standard deviation of the demand. [m3/s]
+        connected_m3_s: Demand of all at once. [m3/s]
+
+    Raises:
+        DomainError: an element is outside its range
+        DataError: no kind
+
+    Source: algebra: mean and variance of a sum of binomial variables
+    """
+    return _runtime.call("freeair_demand_tools")((tools, flow_m3_s, use,), DemandToolsResult)
+
+
+DemandRunningResult = _collections.namedtuple(
+    "DemandRunningResult", ['running', 'share'])
+
+
+def demand_running(*, tools, use, confidence):
+    """How many of a number of equal tools run at once at most, for so much of the time.
+
+    Model: the least k with P(X <= k) at least the confidence, X binomial.
+
+    Arguments:
+        tools: Number of tools. Range [1;10000].
+        use: Share of the time that each is in use. Range [0;1].
+        confidence: Share of the time in which no more run. Range [0;1).
+
+    Returns:
+        running: Number that run at once.
+        share: Probability that no more run.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Abramowitz and Stegun, Handbook of Mathematical Functions, 26.1.20, binomial
+    distribution
+    """
+    return _runtime.call("freeair_demand_running")((tools, use, confidence,), DemandRunningResult)
+
+
+DemandSimultaneityResult = _collections.namedtuple(
+    "DemandSimultaneityResult", ['simultaneity', 'diversity'])
+
+
+def demand_simultaneity(*, group_m3_s, members_m3_s):
+    """Simultaneity and diversity of a group of users.
+
+    Model: simultaneity = greatest demand of the group / sum of the greatest demands of its members;
+    diversity is its inverse.
+
+    Arguments:
+        group_m3_s: Greatest demand of the group. [m3/s] Range [0;1e6].
+        members_m3_s: Sum of the greatest demands of the members. [m3/s] Range [1e-9;1e6].
+
+    Returns:
+        simultaneity: Simultaneity factor.
+        diversity: Diversity factor; infinite without demand.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: definition
+    """
+    return _runtime.call("freeair_demand_simultaneity")((group_m3_s, members_m3_s,), DemandSimultaneityResult)
+
+
+def demand_at_pressure(*, q1_m3_s, p1_pa, p2_pa, regulated):
+    """Demand at another pressure.
+
+    Model: q2 = q1 (regulated + (1 - regulated) p2/p1): users without a regulator, leaks and open
+    nozzles, all choked, draw in proportion to the absolute pressure (the artificial demand of too
+    high a pressure).
+
+    Arguments:
+        q1_m3_s: Demand at p1_pa. [m3/s] Range [0;1e4].
+        p1_pa: Pressure, absolute. [Pa] Range [1e4;1e8].
+        p2_pa: Another pressure, absolute. [Pa] Range [1e4;1e8].
+        regulated: Share of the demand behind regulators set below both. Range [0;1].
+
+    Returns:
+        q2_m3_s: Demand at p2_pa. [m3/s]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: US Department of Energy, Improving Compressed Air System Performance: a sourcebook for
+    industry, artificial demand (from memory)
+    """
+    return _runtime.call("freeair_demand_at_pressure")((q1_m3_s, p1_pa, p2_pa, regulated,))
+
+
+def energy_zero_load_share(*, control):
+    """Power at no flow over power at full flow, as a starting point.
+
+    Model: table: 0 start and stop, 0.25 load and unload, 0.7 modulation, 0.1 variable speed.
+    Measure the machine at hand: unloaded screw compressors take from 0.15 to 0.35.
+
+    Arguments:
+        control: How it is controlled. One of ENERGY_CONTROL_* (enumeration freeair_energy_control).
+
+    Returns:
+        share: Share of the full power.
+
+    Raises:
+        DomainError: no such control
+
+    Source: US Department of Energy, Improving Compressed Air System Performance: a sourcebook for
+    industry, part-load curves (from memory); common practice
+    """
+    return _runtime.call("freeair_energy_zero_load_share")((control,))
+
+
+EnergyPartLoadResult = _collections.namedtuple(
+    "EnergyPartLoadResult", ['power_w', 'specific_ratio'])
+
+
+def energy_part_load(*, full_w, zero_load, flow_share):
+    """Power at part load.
+
+    Model: straight line P = full (z + (1 - z) s), z the power at no flow over full, s the flow over
+    full. The energy for a cubic metre grows as (z + (1 - z) s)/s. With load and unload it holds for
+    ample storage; every unloading blows a sump or a line down and costs extra.
+
+    Arguments:
+        full_w: Power at full flow. [W] Range [0;1e9].
+        zero_load: Power at no flow over full power. Range [0;1].
+        flow_share: Flow over full flow. Range [0;1].
+
+    Returns:
+        power_w: Power. [W]
+        specific_ratio: Energy for a cubic metre over that at full flow; infinite at no flow.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: US Department of Energy, Improving Compressed Air System Performance: a sourcebook for
+    industry, part-load curves (from memory)
+    """
+    return _runtime.call("freeair_energy_part_load")((full_w, zero_load, flow_share,), EnergyPartLoadResult)
+
+
+EnergyFromTimesResult = _collections.namedtuple(
+    "EnergyFromTimesResult", ['mean_w', 'energy_j'])
+
+
+def energy_from_times(*, load_w, unload_w, load_s, unload_s):
+    """Mean power and energy from times on load and off load.
+
+    Model: E = P_load t_load + P_unload t_unload, mean = E / (t_load + t_unload).
+
+    Arguments:
+        load_w: Power on load. [W] Range [0;1e9].
+        unload_w: Power off load; 0 when stopped. [W] Range [0;1e9].
+        load_s: Time on load. [s] Range [0;1e10].
+        unload_s: Time off load. [s] Range [0;1e10].
+
+    Returns:
+        mean_w: Mean power. [W]
+        energy_j: Energy. [J]
+
+    Raises:
+        DomainError: an input is outside its range, or both times are zero
+
+    Source: definition
+    """
+    return _runtime.call("freeair_energy_from_times")((load_w, unload_w, load_s, unload_s,), EnergyFromTimesResult)
+
+
+def energy_input_power(*, shaft_w, motor_efficiency, drive_efficiency):
+    """Electrical power from shaft power.
+
+    Model: P = shaft / (motor_efficiency drive_efficiency).
+
+    Arguments:
+        shaft_w: Power at the compressor's shaft. [W] Range [0;1e9].
+        motor_efficiency: Efficiency of the motor. Range [0.05;1].
+        drive_efficiency: Efficiency of belt, gear, converter; 1 for none. Range [0.05;1].
+
+    Returns:
+        input_w: Electrical power. [W]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: definition
+    """
+    return _runtime.call("freeair_energy_input_power")((shaft_w, motor_efficiency, drive_efficiency,))
+
+
+EnergyCostResult = _collections.namedtuple(
+    "EnergyCostResult", ['energy_j', 'cost', 'emission_kg'])
+
+
+def energy_cost(*, power_w, running_s, price_1_j, emission_kg_j):
+    """Energy, cost and emissions of a power over a time.
+
+    Model: E = P t; cost = E price; emission = E factor.
+
+    Arguments:
+        power_w: Power taken from the supply. [W] Range [0;1e9].
+        running_s: Time. [s] Range [0;1e10].
+        price_1_j: Price of a joule, in any currency. [1/J] Range [0;1].
+        emission_kg_j: Carbon dioxide for a joule; 0.4 kg/kWh is 1.1e-7. [kg/J] Range [0;1e-3].
+
+    Returns:
+        energy_j: Energy. [J]
+        cost: Cost, in the currency of the price. [the caller's unit]
+        emission_kg: Carbon dioxide. [kg]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: definition
+    """
+    return _runtime.call("freeair_energy_cost")((power_w, running_s, price_1_j, emission_kg_j,), EnergyCostResult)
+
+
+EnergyFromProfileResult = _collections.namedtuple(
+    "EnergyFromProfileResult", ['energy_j', 'air_m3', 'missing_m3', 'specific_j_m3'])
+
+
+def energy_from_profile(*, flow_m3_s, duration_s, capacity_m3_s, full_w, zero_load):
+    """Energy of a compressor over a demand profile.
+
+    Model: freeair_energy_part_load for each step; demand above the capacity is not met.
+
+    Arguments:
+        flow_m3_s: Flows, free air. [m3/s] Range [0;1e4].
+        duration_s: Time that each lasts. [s] Range [0;1e9].
+        capacity_m3_s: Full flow of the compressor, free air. [m3/s] Range [1e-9;1e4].
+        full_w: Power at full flow. [W] Range [0;1e9].
+        zero_load: Power at no flow over full power. Range [0;1].
+
+    Returns:
+        energy_j: Energy. [J]
+        air_m3: Air made. [m3]
+        missing_m3: Air not made. [m3]
+        specific_j_m3: Energy for a cubic metre made; infinite when none is. [J/m3]
+
+    Raises:
+        DomainError: an input is outside its range
+        DataError: no step that lasts
+
+    Source: algebra: sum over the steps
+    """
+    return _runtime.call("freeair_energy_from_profile")((flow_m3_s, duration_s, capacity_m3_s, full_w, zero_load,), EnergyFromProfileResult)
+
+
+EnergyHeatRecoveryResult = _collections.namedtuple(
+    "EnergyHeatRecoveryResult", ['heat_j', 'fuel_j'])
+
+
+def energy_heat_recovery(*, power_w, running_s, recoverable, used, heater_efficiency):
+    """Heat that can be recovered, and the fuel that it saves.
+
+    Model: heat = P t recoverable used, fuel = heat / heater_efficiency. Nine tenths of the power
+    leaves an air-cooled machine as warm air, and as much as is wanted at the time is used.
+
+    Arguments:
+        power_w: Power taken from the supply. [W] Range [0;1e9].
+        running_s: Time. [s] Range [0;1e10].
+        recoverable: Share of the power that can be recovered. Range [0;1].
+        used: Share of that which is wanted. Range [0;1].
+        heater_efficiency: Efficiency of the heater that it spares. Range [0.05;1].
+
+    Returns:
+        heat_j: Heat recovered. [J]
+        fuel_j: Fuel or electricity spared. [J]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Caution: Discharge parts burn; let them cool.
+
+    Source: US Department of Energy, Improving Compressed Air System Performance: a sourcebook for
+    industry, heat recovery (from memory)
+    """
+    return _runtime.call("freeair_energy_heat_recovery")((power_w, running_s, recoverable, used, heater_efficiency,), EnergyHeatRecoveryResult)
+
+
+EnergyPaybackResult = _collections.namedtuple(
+    "EnergyPaybackResult", ['simple', 'discounted'])
+
+
+def energy_payback(*, investment, saving, interest):
+    """Time in which a saving pays for what it cost.
+
+    Model: simple = investment / saving; with interest i a period, n = -ln(1 - i investment/saving)
+    / ln(1 + i).
+
+    Arguments:
+        investment: What it costs. [the caller's unit] Range [0;1e15].
+        saving: What it saves in a period, in the same currency. [the caller's unit] Range
+            [1e-6;1e15].
+        interest: Interest in a period. Range [0;1].
+
+    Returns:
+        simple: Periods, interest neglected.
+        discounted: Periods with interest.
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: the saving does not pay the interest
+
+    Source: algebra: present value of an annuity
+    """
+    return _runtime.call("freeair_energy_payback")((investment, saving, interest,), EnergyPaybackResult)
+
+
+def purity_particle_class(*, small_1_m3=None, medium_1_m3=None, large_1_m3=None, mass_kg_m3=None):
+    """Particle class.
+
+    Model: the best of the classes 1 to 5 whose limits hold for the numbers counted; a class that
+    limits a size which was not counted is not given. Beyond them, or with nothing counted, 6 or 7
+    by mass; X beyond that.
+
+    Arguments:
+        small_1_m3: Particles from 0.1 to 0.5 um in a cubic metre. [1/m3] Range [0;1e15]. Default:
+            not counted.
+        medium_1_m3: Particles from 0.5 to 1 um. [1/m3] Range [0;1e15]. Default: not counted.
+        large_1_m3: Particles from 1 to 5 um. [1/m3] Range [0;1e15]. Default: not counted.
+        mass_kg_m3: Mass of particles in a cubic metre. [kg/m3] Range [0;1]. Default: not weighed.
+
+    Returns:
+        class_code: Class, FREEAIR_PURITY_CLASS_X for X.
+
+    Raises:
+        DomainError: an input is outside its range
+        DataError: nothing given decides
+
+    Caution: Breathing air is governed by its own rules.
+
+    Source: ISO 8573-1:2010, Compressed air - Contaminants and purity classes, Table 1
+    """
+    return _runtime.call("freeair_purity_particle_class")((small_1_m3, medium_1_m3, large_1_m3, mass_kg_m3,))
+
+
+PurityParticleLimitsResult = _collections.namedtuple(
+    "PurityParticleLimitsResult", ['small_1_m3', 'medium_1_m3', 'large_1_m3', 'mass_kg_m3'])
+
+
+def purity_particle_limits(*, class_code):
+    """Limits of a particle class.
+
+    Model: table.
+
+    Arguments:
+        class_code: Class. Range [1;7].
+
+    Returns:
+        small_1_m3: Particles from 0.1 to 0.5 um in a cubic metre; infinite where not limited.
+            [1/m3]
+        medium_1_m3: Particles from 0.5 to 1 um. [1/m3]
+        large_1_m3: Particles from 1 to 5 um. [1/m3]
+        mass_kg_m3: Mass of particles in a cubic metre. [kg/m3]
+
+    Raises:
+        DomainError: class_code is outside its range
+
+    Source: ISO 8573-1:2010, Table 1
+    """
+    return _runtime.call("freeair_purity_particle_limits")((class_code,), PurityParticleLimitsResult)
+
+
+def purity_water_class(*, dew_point_k=None, liquid_kg_m3=None):
+    """Water class.
+
+    Model: 1 to 6 by the pressure dew point; where liquid water is present, or the dew point is
+    above that of class 6, 7 to 9 by the liquid, X beyond.
+
+    Arguments:
+        dew_point_k: Pressure dew point. [K] Range [150;400]. Default: not measured.
+        liquid_kg_m3: Liquid water in a cubic metre. [kg/m3] Range [0;1]. Default: none seen.
+
+    Returns:
+        class_code: Class, FREEAIR_PURITY_CLASS_X for X.
+
+    Raises:
+        DomainError: an input is outside its range
+        DataError: nothing given decides
+
+    Source: ISO 8573-1:2010, Table 2 and Table 3
+    """
+    return _runtime.call("freeair_purity_water_class")((dew_point_k, liquid_kg_m3,))
+
+
+PurityWaterLimitsResult = _collections.namedtuple(
+    "PurityWaterLimitsResult", ['dew_point_k', 'liquid_kg_m3'])
+
+
+def purity_water_limits(*, class_code):
+    """Limits of a water class.
+
+    Model: table.
+
+    Arguments:
+        class_code: Class. Range [1;9].
+
+    Returns:
+        dew_point_k: Highest pressure dew point; infinite where not limited. [K]
+        liquid_kg_m3: Most liquid water in a cubic metre; 0 for classes 1 to 6. [kg/m3]
+
+    Raises:
+        DomainError: class_code is outside its range
+
+    Source: ISO 8573-1:2010, Table 2 and Table 3
+    """
+    return _runtime.call("freeair_purity_water_limits")((class_code,), PurityWaterLimitsResult)
+
+
+def purity_oil_class(*, oil_kg_m3):
+    """Oil class.
+
+    Model: 1 to 4 by total oil, liquid, aerosol and vapour; X beyond.
+
+    Arguments:
+        oil_kg_m3: Total oil in a cubic metre. [kg/m3] Range [0;1].
+
+    Returns:
+        class_code: Class, FREEAIR_PURITY_CLASS_X for X.
+
+    Raises:
+        DomainError: oil_kg_m3 is outside its range
+
+    Caution: Breathing air is governed by its own rules.
+
+    Source: ISO 8573-1:2010, Table 4
+    """
+    return _runtime.call("freeair_purity_oil_class")((oil_kg_m3,))
+
+
+def purity_oil_limit(*, class_code):
+    """Limit of an oil class.
+
+    Model: table.
+
+    Arguments:
+        class_code: Class. Range [1;4].
+
+    Returns:
+        oil_kg_m3: Most total oil in a cubic metre. [kg/m3]
+
+    Raises:
+        DomainError: class_code is outside its range
+
+    Source: ISO 8573-1:2010, Table 4
+    """
+    return _runtime.call("freeair_purity_oil_limit")((class_code,))
+
+
+def purity_concentration_at_reference(*, line, p_pa, t_k):
+    """Concentration at the reference state of the classes from one in the line.
+
+    Model: c_ref = c (1 bar / p) (T / 293.15 K), dry ideal gas. The same for numbers of particles.
+
+    Arguments:
+        line: Concentration, mass or number in a cubic metre of line air. [the caller's unit] Range
+            [0;1e15].
+        p_pa: Line pressure, absolute. [Pa] Range [1000;1e8].
+        t_k: Line temperature. [K] Range [50;2000].
+
+    Returns:
+        reference: Concentration at 1 bar and 20 degC. [the caller's unit]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: ISO 8573-1:2010, clause 4, reference conditions; algebra
+    """
+    return _runtime.call("freeair_purity_concentration_at_reference")((line, p_pa, t_k,))
+
+
+AcceptanceTolerancesResult = _collections.namedtuple(
+    "AcceptanceTolerancesResult", ['flow_tolerance', 'energy_tolerance'])
+
+
+def acceptance_tolerances(*, flow_m3_s):
+    """Tolerances of a guarantee by the size of the compressor.
+
+    Model: table of relative tolerances: flow +-7, 6, 5, 4 %, specific energy +-8, 7, 6, 5 %, for a
+    flow below 0.5, below 1.5, up to 15 and above 15 m3/min.
+
+    Arguments:
+        flow_m3_s: Guaranteed volume flow. [m3/s] Range [0;1e4].
+
+    Returns:
+        flow_tolerance: Relative tolerance of the volume flow.
+        energy_tolerance: Relative tolerance of the specific energy.
+
+    Raises:
+        DomainError: flow_m3_s is outside its range
+
+    Source: ISO 1217:2009, Displacement compressors - Acceptance tests, Annex C, as quoted on data
+    sheets (from memory)
+    """
+    return _runtime.call("freeair_acceptance_tolerances")((flow_m3_s,), AcceptanceTolerancesResult)
+
+
+AcceptanceCorrectResult = _collections.namedtuple(
+    "AcceptanceCorrectResult", ['flow_m3_s', 'power_w', 'specific_j_m3', 'flow_factor', 'power_factor'])
+
+
+def acceptance_correct(*, test, stages):
+    """Measured flow and power at the conditions of the contract.
+
+    Model: flow in proportion to the speed and to the volumetric efficiency 1 + c - c r^(1/(n N)) of
+    the first of N equal stages, r the whole pressure ratio; power in proportion to that flow, to p1
+    n/(n-1) (r^((n-1)/(n N)) - 1) and to the mean over the stages of T_i/T_1, T_i = coolant +
+    approach behind each cooler. The standard's factors serve the same ends; the contract may
+    prescribe them.
+
+    Arguments:
+        test: Test and contract.
+        stages: Number of stages, with coolers between them. Range [1;10].
+
+    Returns:
+        flow_m3_s: Volume flow, at the inlet state of the contract. [m3/s]
+        power_w: Power. [W]
+        specific_j_m3: Specific energy, power over flow. [J/m3]
+        flow_factor: Flow over measured flow.
+        power_factor: Power over measured power.
+
+    Raises:
+        DomainError: a field is outside its range, or no pressure rise
+        StructureVersionError: test has an unknown size or content
+        NoSolutionError: nothing is delivered at one of the pressures
+
+    Source: algebra: similarity of displacement compressors; the purpose of ISO 1217:2009,
+    correction to contract conditions
+    """
+    return _runtime.call("freeair_acceptance_correct")((test, stages,), AcceptanceCorrectResult)
+
+
+AcceptanceFlowVerdictResult = _collections.namedtuple(
+    "AcceptanceFlowVerdictResult", ['verdict', 'deviation', 'probability'])
+
+
+def acceptance_flow_verdict(*, flow_m3_s, uncertainty_m3_s, guarantee_m3_s, tolerance, confidence):
+    """Whether a volume flow keeps its guarantee.
+
+    Model: limit = guarantee (1 - tolerance); the decision is that of freeair_verdict_decide with
+    this lower limit.
+
+    Arguments:
+        flow_m3_s: Flow, measured and corrected. [m3/s] Range [0;1e4].
+        uncertainty_m3_s: Its standard uncertainty. [m3/s] Range [0;1e4].
+        guarantee_m3_s: Guaranteed flow. [m3/s] Range [1e-6;1e4].
+        tolerance: Relative tolerance; 0 for none. Range [0;0.5].
+        confidence: Probability required of a firm verdict. Range (0.5;1).
+
+    Returns:
+        verdict: The decision. One of VERDICT_* (enumeration freeair_verdict).
+        deviation: Flow over guarantee, less 1.
+        probability: Probability that the guarantee is kept.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: ISO 1217:2009, comparison with specified values (from memory); JCGM 106:2012, 8.3
+    """
+    return _runtime.call("freeair_acceptance_flow_verdict")((flow_m3_s, uncertainty_m3_s, guarantee_m3_s, tolerance, confidence,), AcceptanceFlowVerdictResult)
+
+
+AcceptanceEnergyVerdictResult = _collections.namedtuple(
+    "AcceptanceEnergyVerdictResult", ['verdict', 'deviation', 'probability'])
+
+
+def acceptance_energy_verdict(*, specific_j_m3, uncertainty_j_m3, guarantee_j_m3, tolerance, confidence):
+    """Whether a specific energy keeps its guarantee.
+
+    Model: limit = guarantee (1 + tolerance); the decision is that of freeair_verdict_decide with
+    this upper limit.
+
+    Arguments:
+        specific_j_m3: Specific energy, measured and corrected. [J/m3] Range [0;1e9].
+        uncertainty_j_m3: Its standard uncertainty. [J/m3] Range [0;1e9].
+        guarantee_j_m3: Guaranteed specific energy. [J/m3] Range [1;1e9].
+        tolerance: Relative tolerance; 0 for none. Range [0;0.5].
+        confidence: Probability required of a firm verdict. Range (0.5;1).
+
+    Returns:
+        verdict: The decision. One of VERDICT_* (enumeration freeair_verdict).
+        deviation: Specific energy over guarantee, less 1.
+        probability: Probability that the guarantee is kept.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: ISO 1217:2009, comparison with specified values (from memory); JCGM 106:2012, 8.3
+    """
+    return _runtime.call("freeair_acceptance_energy_verdict")((specific_j_m3, uncertainty_j_m3, guarantee_j_m3, tolerance, confidence,), AcceptanceEnergyVerdictResult)
 
 
 def cylinder_swept_volume(*, bore_m, stroke_m):
@@ -9419,6 +10172,220 @@ def delivery_bore_from_stroke_ratio(*, flow_m3_s, efficiency, stroke_ratio, spee
     Source: algebra: swept volume solved for the bore
     """
     return _runtime.call("freeair_delivery_bore_from_stroke_ratio")((flow_m3_s, efficiency, stroke_ratio, speed_rev_s, strokes,))
+
+
+def intercooler_effectiveness(*, arrangement, ntu, ratio):
+    """Effectiveness of a cooler.
+
+    Model: the heat passed over the most that could be, from NTU = UA/Cmin and c = Cmin/Cmax. Across
+    with both unmixed by the exact series, not by one of its fits; the others in closed form.
+
+    Arguments:
+        arrangement: How the fluids pass. One of INTERCOOLER_ARRANGEMENT_* (enumeration
+            freeair_intercooler_arrangement).
+        ntu: Number of transfer units. Range [0;100].
+        ratio: Lesser over larger heat capacity rate. Range [0;1].
+
+    Returns:
+        effectiveness: Effectiveness.
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, Table 11.3; Mason, Heat
+    transfer in crossflow, 2nd US National Congress of Applied Mechanics (1955) 801
+    """
+    return _runtime.call("freeair_intercooler_effectiveness")((arrangement, ntu, ratio,))
+
+
+def intercooler_ntu(*, arrangement, effectiveness, ratio):
+    """Number of transfer units that an effectiveness needs.
+
+    Model: inverse of freeair_intercooler_effectiveness, in closed form but for the series, which is
+    bisected.
+
+    Arguments:
+        arrangement: How the fluids pass. One of INTERCOOLER_ARRANGEMENT_* (enumeration
+            freeair_intercooler_arrangement).
+        effectiveness: Effectiveness. Range [0;1).
+        ratio: Lesser over larger heat capacity rate. Range [0;1].
+
+    Returns:
+        ntu: Number of transfer units.
+
+    Raises:
+        DomainError: an input is outside its range
+        NoSolutionError: no cooler of this arrangement up to NTU = 100 is so effective
+
+    Source: Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, Table 11.4
+    """
+    return _runtime.call("freeair_intercooler_ntu")((arrangement, effectiveness, ratio,))
+
+
+IntercoolerOutletResult = _collections.namedtuple(
+    "IntercoolerOutletResult", ['air_out_k', 'coolant_out_k', 'heat_w', 'effectiveness'])
+
+
+def intercooler_outlet(*, arrangement, ua_w_k, air_w_k, air_in_k, coolant_w_k, coolant_in_k):
+    """What a cooler does.
+
+    Model: Q = effectiveness Cmin (t_air - t_coolant); each outlet from Q over its capacity rate.
+
+    Arguments:
+        arrangement: How the fluids pass. One of INTERCOOLER_ARRANGEMENT_* (enumeration
+            freeair_intercooler_arrangement).
+        ua_w_k: Size: heat transfer coefficient times area. [W/K] Range [0;1e7].
+        air_w_k: Heat capacity rate of the air. [W/K] Range [0.001;1e7].
+        air_in_k: Temperature of the air at the inlet. [K] Range [50;2000].
+        coolant_w_k: Heat capacity rate of the coolant. [W/K] Range [0.001;1e9].
+        coolant_in_k: Temperature of the coolant at the inlet. [K] Range [50;2000].
+
+    Returns:
+        air_out_k: Temperature of the air at the outlet. [K]
+        coolant_out_k: Temperature of the coolant at the outlet. [K]
+        heat_w: Heat from air to coolant. [W]
+        effectiveness: Effectiveness.
+
+    Raises:
+        DomainError: an input is outside its range, or NTU is above 100
+
+    Caution: Discharge parts burn; let them cool.
+
+    Source: Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, 11.4
+    """
+    return _runtime.call("freeair_intercooler_outlet")((arrangement, ua_w_k, air_w_k, air_in_k, coolant_w_k, coolant_in_k,), IntercoolerOutletResult)
+
+
+IntercoolerSizeFromReadingsResult = _collections.namedtuple(
+    "IntercoolerSizeFromReadingsResult", ['ua_w_k', 'heat_w'])
+
+
+def intercooler_size_from_readings(*, arrangement, air_w_k, air_in_k, air_out_k, coolant_w_k, coolant_in_k):
+    """Size of a cooler from its readings: against the size when clean it tells fouling.
+
+    Model: Q = air_w_k (air_in - air_out), effectiveness, NTU, UA = NTU Cmin.
+
+    Arguments:
+        arrangement: How the fluids pass. One of INTERCOOLER_ARRANGEMENT_* (enumeration
+            freeair_intercooler_arrangement).
+        air_w_k: Heat capacity rate of the air. [W/K] Range [0.001;1e7].
+        air_in_k: Temperature of the air at the inlet. [K] Range [50;2000].
+        air_out_k: Temperature of the air at the outlet. [K] Range [50;2000].
+        coolant_w_k: Heat capacity rate of the coolant. [W/K] Range [0.001;1e9].
+        coolant_in_k: Temperature of the coolant at the inlet. [K] Range [50;2000].
+
+    Returns:
+        ua_w_k: Size: heat transfer coefficient times area. [W/K]
+        heat_w: Heat from air to coolant. [W]
+
+    Raises:
+        DomainError: an input is outside its range, or air and coolant enter equally warm
+        NoSolutionError: no cooler of this arrangement gives such readings
+
+    Source: Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, 11.4
+    """
+    return _runtime.call("freeair_intercooler_size_from_readings")((arrangement, air_w_k, air_in_k, air_out_k, coolant_w_k, coolant_in_k,), IntercoolerSizeFromReadingsResult)
+
+
+IntercoolerApproachResult = _collections.namedtuple(
+    "IntercoolerApproachResult", ['approach_k', 'effectiveness'])
+
+
+def intercooler_approach(*, air_in_k, air_out_k, coolant_in_k):
+    """Approach and temperature effectiveness of a cooler from three thermometers.
+
+    Model: approach = air_out - coolant_in; effectiveness = (air_in - air_out)/(air_in -
+    coolant_in). An approach of 5 K to water and 10 K to ambient air is usual: common practice, no
+    source.
+
+    Arguments:
+        air_in_k: Temperature of the air at the inlet. [K] Range [50;2000].
+        air_out_k: Temperature of the air at the outlet. [K] Range [50;2000].
+        coolant_in_k: Temperature of the coolant at the inlet, below air_in_k. [K] Range [50;2000].
+
+    Returns:
+        approach_k: Approach. [K]
+        effectiveness: Temperature effectiveness of the air side.
+
+    Raises:
+        DomainError: an input is outside its range, or coolant_in_k is not below air_in_k
+
+    Source: definition
+    """
+    return _runtime.call("freeair_intercooler_approach")((air_in_k, air_out_k, coolant_in_k,), IntercoolerApproachResult)
+
+
+def intercooler_mean_difference(*, difference1_k, difference2_k):
+    """Logarithmic mean of two temperature differences.
+
+    Model: (d1 - d2)/ln(d1/d2), which is d1 where they are equal.
+
+    Arguments:
+        difference1_k: Difference at one end. [K] Range [1e-6;2000].
+        difference2_k: Difference at the other. [K] Range [1e-6;2000].
+
+    Returns:
+        mean_k: Mean difference. [K]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, 11.3
+    """
+    return _runtime.call("freeair_intercooler_mean_difference")((difference1_k, difference2_k,))
+
+
+def intercooler_coolant_flow(*, heat_w, cp_j_kg_k, rise_k):
+    """Flow of coolant that takes up a heat within a rise of its temperature.
+
+    Model: m = Q/(cp rise).
+
+    Arguments:
+        heat_w: Heat. [W] Range [0;1e9].
+        cp_j_kg_k: Specific heat of the coolant; 4186 for water, 1005 for air. [J/(kg K)] Range
+            [10;100000].
+        rise_k: Rise of its temperature. [K] Range [0.01;1000].
+
+    Returns:
+        mass_kg_s: Mass flow. [kg/s]
+
+    Raises:
+        DomainError: an input is outside its range
+
+    Source: algebra: first law for steady flow
+    """
+    return _runtime.call("freeair_intercooler_coolant_flow")((heat_w, cp_j_kg_k, rise_k,))
+
+
+IntercoolerPressureResult = _collections.namedtuple(
+    "IntercoolerPressureResult", ['p_pa', 'efficiency1', 'efficiency2', 'delivery_m3_s'])
+
+
+def intercooler_pressure(*, stages):
+    """Pressure between two stages at which a machine settles.
+
+    Model: what the first stage delivers the second takes in, V1 e1 p1/T1 = V2 e2 (p - drop)/T2,
+    with the volumetric efficiencies e of freeair_cylinder_volumetric_efficiency, between p and p1
+    and between p2 and p - drop. Without clearance p = drop + p1 (V1/V2)(T2/T1). Bisection, to
+    rounding.
+
+    Arguments:
+        stages: The two stages.
+
+    Returns:
+        p_pa: Pressure behind the first stage, absolute. [Pa]
+        efficiency1: Volumetric efficiency of the first stage.
+        efficiency2: Volumetric efficiency of the second stage.
+        delivery_m3_s: Delivery, as volume at p1 and t1. [m3/s]
+
+    Raises:
+        DomainError: a field is outside its range, or p2_pa is not above p1_pa
+        StructureVersionError: stages has an unknown size or content
+        NoSolutionError: nothing is delivered: the clearances are too large for so much pressure
+
+    Source: algebra: continuity between the stages
+    """
+    return _runtime.call("freeair_intercooler_pressure")((stages,), IntercoolerPressureResult)
 
 
 def indicator_mep_from_card(*, area_m2, length_m, scale_pa, scale_m):
@@ -11797,6 +12764,11 @@ def likelihood_cautions(*, cause):
 
 
 __all__ = [
+    "AcceptanceCorrectResult",
+    "AcceptanceEnergyVerdictResult",
+    "AcceptanceFlowVerdictResult",
+    "AcceptanceTest",
+    "AcceptanceTolerancesResult",
     "BeltSlipResult",
     "BeltTensionsFromPowerResult",
     "BlowdownPressureResult",
@@ -11876,6 +12848,11 @@ __all__ = [
     "DUTY_UNSETTLED",
     "DeliveryResult",
     "DeliveryStage",
+    "DemandRunningResult",
+    "DemandSimultaneityResult",
+    "DemandStoreResult",
+    "DemandSummaryResult",
+    "DemandToolsResult",
     "DiagnosisCause",
     "DiagnosisCheck",
     "DiagnosisCheckEffortResult",
@@ -11889,6 +12866,10 @@ __all__ = [
     "DryAirProperties",
     "DryAirSaturationResult",
     "DutySummary",
+    "ENERGY_LOAD_UNLOAD",
+    "ENERGY_MODULATION",
+    "ENERGY_START_STOP",
+    "ENERGY_VARIABLE_SPEED",
     "ENHANCEMENT_NONE",
     "ENHANCEMENT_VIRIAL",
     "ERR_DATA",
@@ -12033,6 +13014,12 @@ __all__ = [
     "EVIDENCE_WATER_DRAINED",
     "EVIDENCE_WRONG_PULLEY",
     "EVIDENCE_YES",
+    "EnergyCostResult",
+    "EnergyFromProfileResult",
+    "EnergyFromTimesResult",
+    "EnergyHeatRecoveryResult",
+    "EnergyPartLoadResult",
+    "EnergyPaybackResult",
     "EnhancementCoefficients",
     "EvidenceReadings",
     "EvidenceReadingsCheckResult",
@@ -12111,6 +13098,12 @@ __all__ = [
     "FlowIsentropicRatiosResult",
     "HumidityFound",
     "HumidityGiven",
+    "INTERCOOLER_COUNTERFLOW",
+    "INTERCOOLER_CROSS_LARGER_MIXED",
+    "INTERCOOLER_CROSS_LESSER_MIXED",
+    "INTERCOOLER_CROSS_UNMIXED",
+    "INTERCOOLER_PARALLEL",
+    "INTERCOOLER_SHELL_AND_TUBE",
     "ImpedanceFromPhaseResult",
     "ImpedanceFromPowerResult",
     "IndicatorExponentResult",
@@ -12120,6 +13113,11 @@ __all__ = [
     "InferenceRankResult",
     "InferenceScatter",
     "InferenceVisit",
+    "IntercoolerApproachResult",
+    "IntercoolerOutletResult",
+    "IntercoolerPressureResult",
+    "IntercoolerSizeFromReadingsResult",
+    "IntercoolerStages",
     "IsothermalChokingResult",
     "IsothermalDiameterResult",
     "IsothermalFlowFromPressuresResult",
@@ -12219,6 +13217,7 @@ __all__ = [
     "PUMPUP_DRAWN_DOWN",
     "PUMPUP_SOAKED",
     "PUMPUP_UNKNOWN",
+    "PURITY_CLASS_X",
     "PipeSizeFromDiameterResult",
     "PipeSizeResult",
     "PredictionLeakDownResult",
@@ -12233,6 +13232,8 @@ __all__ = [
     "PumpupCurveShape",
     "PumpupResult",
     "PumpupTest",
+    "PurityParticleLimitsResult",
+    "PurityWaterLimitsResult",
     "RATING_BORE",
     "RATING_CLEARANCE",
     "RATING_HEATING",
@@ -12289,6 +13290,10 @@ __all__ = [
     "WARN_LIMIT",
     "WARN_TRANSITION",
     "WARN_TRUNCATED",
+    "acceptance_correct",
+    "acceptance_energy_verdict",
+    "acceptance_flow_verdict",
+    "acceptance_tolerances",
     "atmosphere_altitude_from_geometric",
     "atmosphere_altitude_from_pressure",
     "atmosphere_density_from_altitude",
@@ -12398,6 +13403,13 @@ __all__ = [
     "delivery_free_air",
     "delivery_of_stage",
     "delivery_volumetric_efficiency",
+    "demand_at_pressure",
+    "demand_capacity",
+    "demand_running",
+    "demand_simultaneity",
+    "demand_store",
+    "demand_summary",
+    "demand_tools",
     "dew_point_at_pressure",
     "dew_point_from_ratio",
     "dew_point_from_relative",
@@ -12431,6 +13443,14 @@ __all__ = [
     "dry_air_transport_viscosity",
     "dry_air_transport_viscosity_from_density",
     "duty_from_phases",
+    "energy_cost",
+    "energy_from_profile",
+    "energy_from_times",
+    "energy_heat_recovery",
+    "energy_input_power",
+    "energy_part_load",
+    "energy_payback",
+    "energy_zero_load_share",
     "enhancement_factor",
     "enhancement_fugacity",
     "enhancement_virials",
@@ -12490,6 +13510,14 @@ __all__ = [
     "indicator_mep_from_card",
     "indicator_work",
     "inference_rank",
+    "intercooler_approach",
+    "intercooler_coolant_flow",
+    "intercooler_effectiveness",
+    "intercooler_mean_difference",
+    "intercooler_ntu",
+    "intercooler_outlet",
+    "intercooler_pressure",
+    "intercooler_size_from_readings",
     "isothermal_choking",
     "isothermal_diameter",
     "isothermal_flow_from_pressures",
@@ -12609,6 +13637,13 @@ __all__ = [
     "pumpup_analyse",
     "pumpup_analyse_table",
     "pumpup_curve_shape_from_readings",
+    "purity_concentration_at_reference",
+    "purity_oil_class",
+    "purity_oil_limit",
+    "purity_particle_class",
+    "purity_particle_limits",
+    "purity_water_class",
+    "purity_water_limits",
     "rating_complete",
     "receiver_cycle",
     "receiver_fill_time",

@@ -145,6 +145,17 @@ FASTENER_ISO_8_8: int
 FASTENER_ISO_9_8: int
 FASTENER_ISO_10_9: int
 FASTENER_ISO_12_9: int
+ENERGY_START_STOP: int
+ENERGY_LOAD_UNLOAD: int
+ENERGY_MODULATION: int
+ENERGY_VARIABLE_SPEED: int
+PURITY_CLASS_X: int
+INTERCOOLER_COUNTERFLOW: int
+INTERCOOLER_PARALLEL: int
+INTERCOOLER_SHELL_AND_TUBE: int
+INTERCOOLER_CROSS_UNMIXED: int
+INTERCOOLER_CROSS_LARGER_MIXED: int
+INTERCOOLER_CROSS_LESSER_MIXED: int
 MACHINE_V: int
 MACHINE_SIDE_BY_SIDE: int
 FAULT_NONE: int
@@ -510,6 +521,24 @@ class BlowdownVessel(Structure):
     r_j_kg_k: float
     def __init__(self, *, v_m3: float | None = ..., area_m2: float | None = ..., p_vessel_pa: float | None = ..., p_line_pa: float | None = ..., t_k: float | None = ..., exponent: float | None = ..., k: float | None = ..., r_j_kg_k: float | None = ...) -> None: ...
 
+class AcceptanceTest(Structure):
+    flow_m3_s: float
+    power_w: float
+    speed_rev_s: float
+    inlet_pa: float
+    inlet_k: float
+    discharge_pa: float
+    coolant_k: float
+    approach_k: float
+    contract_speed_rev_s: float
+    contract_inlet_pa: float
+    contract_inlet_k: float
+    contract_discharge_pa: float
+    contract_coolant_k: float
+    clearance: float
+    exponent: float
+    def __init__(self, *, flow_m3_s: float | None = ..., power_w: float | None = ..., speed_rev_s: float | None = ..., inlet_pa: float | None = ..., inlet_k: float | None = ..., discharge_pa: float | None = ..., coolant_k: float | None = ..., approach_k: float | None = ..., contract_speed_rev_s: float | None = ..., contract_inlet_pa: float | None = ..., contract_inlet_k: float | None = ..., contract_discharge_pa: float | None = ..., contract_coolant_k: float | None = ..., clearance: float | None = ..., exponent: float | None = ...) -> None: ...
+
 class DeliveryStage(Structure):
     swept_m3: float
     speed_rev_s: float
@@ -538,6 +567,19 @@ class DeliveryResult(Structure):
     mep_pa: float
     indicated_w: float
     def __init__(self, *, fad_m3_s: float | None = ..., m_kg_s: float | None = ..., inlet_m3_s: float | None = ..., efficiency_cylinder: float | None = ..., efficiency_inlet: float | None = ..., efficiency_free: float | None = ..., mep_pa: float | None = ..., indicated_w: float | None = ...) -> None: ...
+
+class IntercoolerStages(Structure):
+    displacement1_m3_s: float
+    clearance1: float
+    displacement2_m3_s: float
+    clearance2: float
+    exponent: float
+    p1_pa: float
+    t1_k: float
+    p2_pa: float
+    t2_k: float
+    drop_pa: float
+    def __init__(self, *, displacement1_m3_s: float | None = ..., clearance1: float | None = ..., displacement2_m3_s: float | None = ..., clearance2: float | None = ..., exponent: float | None = ..., p1_pa: float | None = ..., t1_k: float | None = ..., p2_pa: float | None = ..., t2_k: float | None = ..., drop_pa: float | None = ...) -> None: ...
 
 class Machine(Structure):
     speed_rev_s: float
@@ -2811,6 +2853,204 @@ def leakage_cost(*, power_w: float, running_s: float, price_1_j: float) -> Leaka
 @overload
 def leakage_cost(*, power_w: _Array, running_s: _Array, price_1_j: _Array) -> Any: ...
 
+class DemandSummaryResult(NamedTuple):
+    mean_m3_s: float
+    peak_m3_s: float
+    least_m3_s: float
+    air_m3: float
+    time_s: float
+
+def demand_summary(*, flow_m3_s: _Sequence[float], duration_s: _Sequence[float]) -> DemandSummaryResult: ...
+
+class DemandStoreResult(NamedTuple):
+    store_m3: float
+    short_s: float
+    duty: float
+
+def demand_store(*, flow_m3_s: _Sequence[float], duration_s: _Sequence[float], capacity_m3_s: float) -> DemandStoreResult: ...
+
+def demand_capacity(*, flow_m3_s: _Sequence[float], duration_s: _Sequence[float], store_m3: float) -> float: ...
+
+class DemandToolsResult(NamedTuple):
+    mean_m3_s: float
+    deviation_m3_s: float
+    connected_m3_s: float
+
+def demand_tools(*, tools: _Sequence[float], flow_m3_s: _Sequence[float], use: _Sequence[float]) -> DemandToolsResult: ...
+
+class DemandRunningResult(NamedTuple):
+    running: int
+    share: float
+
+@overload
+def demand_running(*, tools: int, use: float, confidence: float) -> DemandRunningResult: ...
+@overload
+def demand_running(*, tools: _Array, use: _Array, confidence: _Array) -> Any: ...
+
+class DemandSimultaneityResult(NamedTuple):
+    simultaneity: float
+    diversity: float
+
+@overload
+def demand_simultaneity(*, group_m3_s: float, members_m3_s: float) -> DemandSimultaneityResult: ...
+@overload
+def demand_simultaneity(*, group_m3_s: _Array, members_m3_s: _Array) -> Any: ...
+
+@overload
+def demand_at_pressure(*, q1_m3_s: float, p1_pa: float, p2_pa: float, regulated: float) -> float: ...
+@overload
+def demand_at_pressure(*, q1_m3_s: _Array, p1_pa: _Array, p2_pa: _Array, regulated: _Array) -> Any: ...
+
+@overload
+def energy_zero_load_share(*, control: int) -> float: ...
+@overload
+def energy_zero_load_share(*, control: _Array) -> Any: ...
+
+class EnergyPartLoadResult(NamedTuple):
+    power_w: float
+    specific_ratio: float
+
+@overload
+def energy_part_load(*, full_w: float, zero_load: float, flow_share: float) -> EnergyPartLoadResult: ...
+@overload
+def energy_part_load(*, full_w: _Array, zero_load: _Array, flow_share: _Array) -> Any: ...
+
+class EnergyFromTimesResult(NamedTuple):
+    mean_w: float
+    energy_j: float
+
+@overload
+def energy_from_times(*, load_w: float, unload_w: float, load_s: float, unload_s: float) -> EnergyFromTimesResult: ...
+@overload
+def energy_from_times(*, load_w: _Array, unload_w: _Array, load_s: _Array, unload_s: _Array) -> Any: ...
+
+@overload
+def energy_input_power(*, shaft_w: float, motor_efficiency: float, drive_efficiency: float) -> float: ...
+@overload
+def energy_input_power(*, shaft_w: _Array, motor_efficiency: _Array, drive_efficiency: _Array) -> Any: ...
+
+class EnergyCostResult(NamedTuple):
+    energy_j: float
+    cost: float
+    emission_kg: float
+
+@overload
+def energy_cost(*, power_w: float, running_s: float, price_1_j: float, emission_kg_j: float) -> EnergyCostResult: ...
+@overload
+def energy_cost(*, power_w: _Array, running_s: _Array, price_1_j: _Array, emission_kg_j: _Array) -> Any: ...
+
+class EnergyFromProfileResult(NamedTuple):
+    energy_j: float
+    air_m3: float
+    missing_m3: float
+    specific_j_m3: float
+
+def energy_from_profile(*, flow_m3_s: _Sequence[float], duration_s: _Sequence[float], capacity_m3_s: float, full_w: float, zero_load: float) -> EnergyFromProfileResult: ...
+
+class EnergyHeatRecoveryResult(NamedTuple):
+    heat_j: float
+    fuel_j: float
+
+@overload
+def energy_heat_recovery(*, power_w: float, running_s: float, recoverable: float, used: float, heater_efficiency: float) -> EnergyHeatRecoveryResult: ...
+@overload
+def energy_heat_recovery(*, power_w: _Array, running_s: _Array, recoverable: _Array, used: _Array, heater_efficiency: _Array) -> Any: ...
+
+class EnergyPaybackResult(NamedTuple):
+    simple: float
+    discounted: float
+
+@overload
+def energy_payback(*, investment: float, saving: float, interest: float) -> EnergyPaybackResult: ...
+@overload
+def energy_payback(*, investment: _Array, saving: _Array, interest: _Array) -> Any: ...
+
+@overload
+def purity_particle_class(*, small_1_m3: float | None = ..., medium_1_m3: float | None = ..., large_1_m3: float | None = ..., mass_kg_m3: float | None = ...) -> int: ...
+@overload
+def purity_particle_class(*, small_1_m3: _Array | None = ..., medium_1_m3: _Array | None = ..., large_1_m3: _Array | None = ..., mass_kg_m3: _Array | None = ...) -> Any: ...
+
+class PurityParticleLimitsResult(NamedTuple):
+    small_1_m3: float
+    medium_1_m3: float
+    large_1_m3: float
+    mass_kg_m3: float
+
+@overload
+def purity_particle_limits(*, class_code: int) -> PurityParticleLimitsResult: ...
+@overload
+def purity_particle_limits(*, class_code: _Array) -> Any: ...
+
+@overload
+def purity_water_class(*, dew_point_k: float | None = ..., liquid_kg_m3: float | None = ...) -> int: ...
+@overload
+def purity_water_class(*, dew_point_k: _Array | None = ..., liquid_kg_m3: _Array | None = ...) -> Any: ...
+
+class PurityWaterLimitsResult(NamedTuple):
+    dew_point_k: float
+    liquid_kg_m3: float
+
+@overload
+def purity_water_limits(*, class_code: int) -> PurityWaterLimitsResult: ...
+@overload
+def purity_water_limits(*, class_code: _Array) -> Any: ...
+
+@overload
+def purity_oil_class(*, oil_kg_m3: float) -> int: ...
+@overload
+def purity_oil_class(*, oil_kg_m3: _Array) -> Any: ...
+
+@overload
+def purity_oil_limit(*, class_code: int) -> float: ...
+@overload
+def purity_oil_limit(*, class_code: _Array) -> Any: ...
+
+@overload
+def purity_concentration_at_reference(*, line: float, p_pa: float, t_k: float) -> float: ...
+@overload
+def purity_concentration_at_reference(*, line: _Array, p_pa: _Array, t_k: _Array) -> Any: ...
+
+class AcceptanceTolerancesResult(NamedTuple):
+    flow_tolerance: float
+    energy_tolerance: float
+
+@overload
+def acceptance_tolerances(*, flow_m3_s: float) -> AcceptanceTolerancesResult: ...
+@overload
+def acceptance_tolerances(*, flow_m3_s: _Array) -> Any: ...
+
+class AcceptanceCorrectResult(NamedTuple):
+    flow_m3_s: float
+    power_w: float
+    specific_j_m3: float
+    flow_factor: float
+    power_factor: float
+
+@overload
+def acceptance_correct(*, test: AcceptanceTest, stages: int) -> AcceptanceCorrectResult: ...
+@overload
+def acceptance_correct(*, test: AcceptanceTest, stages: _Array) -> Any: ...
+
+class AcceptanceFlowVerdictResult(NamedTuple):
+    verdict: int
+    deviation: float
+    probability: float
+
+@overload
+def acceptance_flow_verdict(*, flow_m3_s: float, uncertainty_m3_s: float, guarantee_m3_s: float, tolerance: float, confidence: float) -> AcceptanceFlowVerdictResult: ...
+@overload
+def acceptance_flow_verdict(*, flow_m3_s: _Array, uncertainty_m3_s: _Array, guarantee_m3_s: _Array, tolerance: _Array, confidence: _Array) -> Any: ...
+
+class AcceptanceEnergyVerdictResult(NamedTuple):
+    verdict: int
+    deviation: float
+    probability: float
+
+@overload
+def acceptance_energy_verdict(*, specific_j_m3: float, uncertainty_j_m3: float, guarantee_j_m3: float, tolerance: float, confidence: float) -> AcceptanceEnergyVerdictResult: ...
+@overload
+def acceptance_energy_verdict(*, specific_j_m3: _Array, uncertainty_j_m3: _Array, guarantee_j_m3: _Array, tolerance: _Array, confidence: _Array) -> Any: ...
+
 @overload
 def cylinder_swept_volume(*, bore_m: float, stroke_m: float) -> float: ...
 @overload
@@ -2887,6 +3127,63 @@ def delivery_bore_from_stroke(*, flow_m3_s: _Array, efficiency: _Array, stroke_m
 def delivery_bore_from_stroke_ratio(*, flow_m3_s: float, efficiency: float, stroke_ratio: float, speed_rev_s: float, strokes: int) -> float: ...
 @overload
 def delivery_bore_from_stroke_ratio(*, flow_m3_s: _Array, efficiency: _Array, stroke_ratio: _Array, speed_rev_s: _Array, strokes: _Array) -> Any: ...
+
+@overload
+def intercooler_effectiveness(*, arrangement: int, ntu: float, ratio: float) -> float: ...
+@overload
+def intercooler_effectiveness(*, arrangement: _Array, ntu: _Array, ratio: _Array) -> Any: ...
+
+@overload
+def intercooler_ntu(*, arrangement: int, effectiveness: float, ratio: float) -> float: ...
+@overload
+def intercooler_ntu(*, arrangement: _Array, effectiveness: _Array, ratio: _Array) -> Any: ...
+
+class IntercoolerOutletResult(NamedTuple):
+    air_out_k: float
+    coolant_out_k: float
+    heat_w: float
+    effectiveness: float
+
+@overload
+def intercooler_outlet(*, arrangement: int, ua_w_k: float, air_w_k: float, air_in_k: float, coolant_w_k: float, coolant_in_k: float) -> IntercoolerOutletResult: ...
+@overload
+def intercooler_outlet(*, arrangement: _Array, ua_w_k: _Array, air_w_k: _Array, air_in_k: _Array, coolant_w_k: _Array, coolant_in_k: _Array) -> Any: ...
+
+class IntercoolerSizeFromReadingsResult(NamedTuple):
+    ua_w_k: float
+    heat_w: float
+
+@overload
+def intercooler_size_from_readings(*, arrangement: int, air_w_k: float, air_in_k: float, air_out_k: float, coolant_w_k: float, coolant_in_k: float) -> IntercoolerSizeFromReadingsResult: ...
+@overload
+def intercooler_size_from_readings(*, arrangement: _Array, air_w_k: _Array, air_in_k: _Array, air_out_k: _Array, coolant_w_k: _Array, coolant_in_k: _Array) -> Any: ...
+
+class IntercoolerApproachResult(NamedTuple):
+    approach_k: float
+    effectiveness: float
+
+@overload
+def intercooler_approach(*, air_in_k: float, air_out_k: float, coolant_in_k: float) -> IntercoolerApproachResult: ...
+@overload
+def intercooler_approach(*, air_in_k: _Array, air_out_k: _Array, coolant_in_k: _Array) -> Any: ...
+
+@overload
+def intercooler_mean_difference(*, difference1_k: float, difference2_k: float) -> float: ...
+@overload
+def intercooler_mean_difference(*, difference1_k: _Array, difference2_k: _Array) -> Any: ...
+
+@overload
+def intercooler_coolant_flow(*, heat_w: float, cp_j_kg_k: float, rise_k: float) -> float: ...
+@overload
+def intercooler_coolant_flow(*, heat_w: _Array, cp_j_kg_k: _Array, rise_k: _Array) -> Any: ...
+
+class IntercoolerPressureResult(NamedTuple):
+    p_pa: float
+    efficiency1: float
+    efficiency2: float
+    delivery_m3_s: float
+
+def intercooler_pressure(*, stages: IntercoolerStages) -> IntercoolerPressureResult: ...
 
 @overload
 def indicator_mep_from_card(*, area_m2: float, length_m: float, scale_pa: float, scale_m: float) -> float: ...
