@@ -138,7 +138,26 @@ static void integrate_sums(const freeair__cycle *c, const freeair__cycle_slopes 
 #undef BEFORE
 }
 
-static void add_sums(const freeair__cycle *c, freeair__cycle_sums *sums, const sums_of_stage *k, int full)
+/* The part of a flow in a step that goes forward: all or nothing by the sum, but
+ * where it turns, that of a parabola with the flow at both ends and the sum. */
+static double forward_part(double first, double last, double sum, double h)
+{
+  if (!(first * last < 0.0)) return fmax(sum, 0.0);
+  double bulge = 3.0 * (2.0 * sum / h - first - last); /* flow = first (1-x) + last x + bulge x (1-x) */
+  if (fabs(bulge) > 2.0 * fabs(last - first)) return fmax(sum, 0.0); /* too stiff for a parabola */
+  double b = last - first + bulge;
+  double root = sqrt(b * b + 4.0 * bulge * first);
+  /* bulge x^2 - b x - first = 0 changes sign once within the step */
+  double q = 0.5 * (b + (b >= 0.0 ? root : -root));
+  double x = -first / q;
+  if (!(x >= 0.0 && x <= 1.0)) x = q / bulge;
+  if (!(x >= 0.0 && x <= 1.0)) return fmax(sum, 0.0);
+  double until = h * x * (first + x * (0.5 * b - x * bulge / 3.0));
+  return first > 0.0 ? until : sum - until;
+}
+
+static void add_sums(const freeair__cycle *c, freeair__cycle_sums *sums, const freeair__cycle_rates *before,
+                     const freeair__cycle_rates *after, double h, const sums_of_stage *k, int full)
 {
 #define TOTAL(what, i) (b1 * k[0].what[i] + b2 * k[1].what[i] + b3 * k[2].what[i] + b4 * k[3].what[i])
   for (int v = 0; v < c->n_cylinders; v++) sums->work[v] += TOTAL(work, v);
@@ -149,10 +168,14 @@ static void add_sums(const freeair__cycle *c, freeair__cycle_sums *sums, const s
     double enthalpy = TOTAL(enthalpy, i);
     sums->mass[i] += mass;
     sums->enthalpy[i] += enthalpy;
-    if (mass > 0.0) {
-      sums->forward_mass[i] += mass;
+    int tight = c->link[i].law == FREEAIR__VALVE && !(c->link[i].leak > 0.0);
+    double forward = tight ? mass : forward_part(before->mass[i], after->mass[i], mass, h);
+    sums->forward_mass[i] += forward;
+    int a = c->link[i].a;
+    if (forward == mass)
       sums->forward_enthalpy[i] += enthalpy;
-    }
+    else if (forward != 0.0)
+      sums->forward_enthalpy[i] += forward * 0.5 * c->cp * (before->t[a] + after->t[a]);
   }
 #undef TOTAL
 }
@@ -324,7 +347,7 @@ static int accept(const freeair__cycle *c, const freeair__cycle_state *s, steppe
   effort->evaluations++;
   if (!freeair__cycle_slopes_at(c, s, t + h, p->x, p->next, &p->slopes))
     return freeair__cycle_slopes_at(c, s, t, y, p->now, &p->slopes) ? 0 : -1;
-  add_sums(c, sums, p->k, full);
+  add_sums(c, sums, p->now, p->next, h, p->k, full);
   for (int v = 0; v < c->n_cylinders; v++)
     sums->heat_slope[v] += 0.5 * h * (heat_slope[v] + p->slopes.heat_slope[v]);
   if (full) note_levels(c, sums, p->now, p->next, y, p->x, h);

@@ -264,6 +264,25 @@ START_TEST(interstage_pressure_tells_the_stage)
 END_TEST
 
 /* The area of the card is the indicated power. */
+/* A valve that closes tight lets nothing back, whatever the sound of the plenum. */
+START_TEST(only_a_leaking_valve_blows_back)
+{
+  const double receivers[] = {2e5, 7e5, 12e5};
+  for (int32_t stages = 1; stages <= 2; stages++)
+    for (int i = 0; i < 3; i++) {
+      freeair_machine m = shop_unit();
+      freeair_machine_site s = FREEAIR_MACHINE_SITE_INIT;
+      m.stages = stages;
+      freeair_cycle_result r = point_of(&m, &s, receivers[i], NAN);
+      freeair_cycle_result fine = point_of(&m, &s, receivers[i], 1e-6);
+      ck_assert_double_eq_tol(r.lp_suction_backflow_kg_s, 0.0, 1e-9 * r.intake_kg_s);
+      ck_assert_double_eq_tol(r.hp_suction_backflow_kg_s, 0.0, 1e-9 * r.intake_kg_s);
+      ck_assert_double_gt(fine.inlet_backflow_kg_s, 1e-3 * fine.intake_kg_s);
+      ck_assert_double_eq_tol(r.inlet_backflow_kg_s, fine.inlet_backflow_kg_s, 5e-4 * fine.intake_kg_s);
+    }
+}
+END_TEST
+
 START_TEST(card_encloses_the_indicated_power)
 {
   freeair_machine m = shop_unit();
@@ -325,6 +344,7 @@ int main(void)
   tcase_add_test(tcase, broken_first_suction_valve_blows_back);
   tcase_add_test(tcase, second_stage_valves_lift_the_interstage_relief);
   tcase_add_test(tcase, interstage_pressure_tells_the_stage);
+  tcase_add_test(tcase, only_a_leaking_valve_blows_back);
   tcase_add_test(tcase, card_encloses_the_indicated_power);
   tcase_add_test(tcase, site_acts_as_physics_says);
   Suite *suite = suite_create("cycle");
