@@ -37,7 +37,8 @@ enum freeair_fault {
   FREEAIR_FAULT_RELIEF_WEAK = 13, /**< Interstage relief opens early: gauge set pressure times 1 - 0.95 s. */
   FREEAIR_FAULT_UNLOADER_LEAK = 14, /**< Unloader passes while loaded: s^2 times a tenth of check_valve_area_m2. */
   FREEAIR_FAULT_CHECK_VALVE = 15, /**< Receiver check valve leaks back: open area grows by s^2 up to fully open. */
-  FREEAIR_FAULT_DOWNSTREAM_LEAK = 16, /**< Leak behind the pump: s^2 times the displacement at cut_out_pa. */
+  FREEAIR_FAULT_DOWNSTREAM_LEAK = 16, /**< Leak behind the pump: the area that passes s^2 times the displacement, choked
+                                           at cut_out_pa, both as air of 101325 Pa and 293.15 K at rest. */
   FREEAIR_FAULT_DEMAND = 17, /**< Air used during the test: s times the displacement. */
   FREEAIR_FAULT_RECEIVER_WATER = 18, /**< Receiver partly full of water: 0.8 s of what is not yet. */
   FREEAIR_FAULT_BELT_SLIP = 19, /**< Belt slips: remaining speed times 1 - 0.4 s. */

@@ -18,8 +18,8 @@ extern "C" {
  *
  * Defaults are typical of air-cooled shop compressors (common practice). They
  * scale from a nominal suction at 101325 Pa and 293.15 K, an interstage pressure
- * of that times the ratio of swept volumes, and the heat capacity flow of the
- * displacement at 1005 J/(kg K).
+ * of that times the ratio of swept volumes (at least 1.2, at most 50), and the heat
+ * capacity flow of the displacement at 1005 J/(kg K).
  * @{
  */
 

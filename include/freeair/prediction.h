@@ -29,7 +29,7 @@ extern "C" {
  */
 enum freeair_prediction_start {
   FREEAIR_PREDICTION_SOAKED = 0,     /**< At rest until gas and wall are at ambient temperature. */
-  FREEAIR_PREDICTION_DRAWN_DOWN = 1, /**< Soaked at cut-out, then drawn down at a steady rate just before. */
+  FREEAIR_PREDICTION_DRAWN_DOWN = 1, /**< Soaked at cut-out, then let down, pressure falling steadily, just before. */
   FREEAIR_PREDICTION_GIVEN = 2       /**< Temperatures are given. */
 };
 
@@ -47,7 +47,7 @@ typedef struct freeair_prediction_run {
   double most_s; /**< Give up after this time. @range{[1;1e7]} @default{7200} */
   double accuracy; /**< Accuracy of freeair_cycle_point. @range{[1e-6;0.1]} @default{1e-3} */
   int32_t start; /**< State before the run. @choice{freeair_prediction_start} */
-  int32_t nodes; /**< Operating points along the way. @range{[3;32]} */
+  int32_t nodes; /**< Operating points along the way; 13 where it hardly reaches the end. @range{[3;32]} */
 } freeair_prediction_run;
 
 /** Initial value of a run: soaked, from ambient pressure to cut-out, seven operating points. */
@@ -72,7 +72,7 @@ typedef struct freeair_prediction_result {
   double start_delivery_m3_s; /**< Free air delivery at the start. */
   double end_delivery_m3_s; /**< Free air delivery at the end. */
   double mean_delivery_m3_s; /**< Mean of the delivery over the run. */
-  double apparent_m3_s; /**< What V dp / (p_a t) over gauge readings makes of the run; reads too high. */
+  double apparent_m3_s; /**< What V dp / (p_a t) makes of the readings, V all of the receiver; reads too high. */
   double shaft_j; /**< Work at the pump shaft. */
   int32_t reached; /**< 1 when the end was reached. */
   int32_t evaluations; /**< Evaluations of the crank-angle rates. */

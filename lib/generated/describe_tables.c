@@ -517,7 +517,7 @@ static const freeair_parameter fields_freeair_prediction_run[] = {
     {"most_s", "Give up after this time.", "s", "[1;1e7]", "7200", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 48u, sizeof(double), -1, -1},
     {"accuracy", "Accuracy of freeair_cycle_point.", "1", "[1e-6;0.1]", "1e-3", "", NULL, 1e-06, 0.1, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 56u, sizeof(double), -1, -1},
     {"start", "State before the run.", "1", "", "", "freeair_prediction_start", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 64u, sizeof(int32_t), -1, -1},
-    {"nodes", "Operating points along the way.", "1", "[3;32]", "", "", NULL, 3.0, 32.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 68u, sizeof(int32_t), -1, -1},
+    {"nodes", "Operating points along the way; 13 where it hardly reaches the end.", "1", "[3;32]", "", "", NULL, 3.0, 32.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 68u, sizeof(int32_t), -1, -1},
 };
 
 static const freeair_prediction_run initial_freeair_prediction_run = FREEAIR_PREDICTION_RUN_INIT;
@@ -537,7 +537,7 @@ static const freeair_parameter fields_freeair_prediction_result[] = {
     {"start_delivery_m3_s", "Free air delivery at the start.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 56u, sizeof(double), -1, -1},
     {"end_delivery_m3_s", "Free air delivery at the end.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 64u, sizeof(double), -1, -1},
     {"mean_delivery_m3_s", "Mean of the delivery over the run.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 72u, sizeof(double), -1, -1},
-    {"apparent_m3_s", "What V dp / (p_a t) over gauge readings makes of the run; reads too high.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 80u, sizeof(double), -1, -1},
+    {"apparent_m3_s", "What V dp / (p_a t) makes of the readings, V all of the receiver; reads too high.", "m3/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 80u, sizeof(double), -1, -1},
     {"shaft_j", "Work at the pump shaft.", "J", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 88u, sizeof(double), -1, -1},
     {"reached", "1 when the end was reached.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 96u, sizeof(int32_t), -1, -1},
     {"evaluations", "Evaluations of the crank-angle rates.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 100u, sizeof(int32_t), -1, -1},
@@ -14788,7 +14788,7 @@ const freeair__constant freeair__constants[] = {
     {"FREEAIR_FAULT_RELIEF_WEAK", "freeair_fault", "Interstage relief opens early: gauge set pressure times 1 - 0.95 s.", FREEAIR_FAULT_RELIEF_WEAK},
     {"FREEAIR_FAULT_UNLOADER_LEAK", "freeair_fault", "Unloader passes while loaded: s^2 times a tenth of check_valve_area_m2.", FREEAIR_FAULT_UNLOADER_LEAK},
     {"FREEAIR_FAULT_CHECK_VALVE", "freeair_fault", "Receiver check valve leaks back: open area grows by s^2 up to fully open.", FREEAIR_FAULT_CHECK_VALVE},
-    {"FREEAIR_FAULT_DOWNSTREAM_LEAK", "freeair_fault", "Leak behind the pump: s^2 times the displacement at cut_out_pa.", FREEAIR_FAULT_DOWNSTREAM_LEAK},
+    {"FREEAIR_FAULT_DOWNSTREAM_LEAK", "freeair_fault", "Leak behind the pump: the area that passes s^2 times the displacement, choked at cut_out_pa, both as air of 101325 Pa and 293.15 K at rest.", FREEAIR_FAULT_DOWNSTREAM_LEAK},
     {"FREEAIR_FAULT_DEMAND", "freeair_fault", "Air used during the test: s times the displacement.", FREEAIR_FAULT_DEMAND},
     {"FREEAIR_FAULT_RECEIVER_WATER", "freeair_fault", "Receiver partly full of water: 0.8 s of what is not yet.", FREEAIR_FAULT_RECEIVER_WATER},
     {"FREEAIR_FAULT_BELT_SLIP", "freeair_fault", "Belt slips: remaining speed times 1 - 0.4 s.", FREEAIR_FAULT_BELT_SLIP},
@@ -14798,7 +14798,7 @@ const freeair__constant freeair__constants[] = {
     {"FREEAIR_FAULT_PRESSURE_SWITCH", "freeair_fault", "Switch acts late: error grows by 0.3 s of the gauge cut-out.", FREEAIR_FAULT_PRESSURE_SWITCH},
     {"FREEAIR_FAULT_GAUGE", "freeair_fault", "Receiver gauge reads high: error grows by 0.3 s of the gauge cut-out.", FREEAIR_FAULT_GAUGE},
     {"FREEAIR_PREDICTION_SOAKED", "freeair_prediction_start", "At rest until gas and wall are at ambient temperature.", FREEAIR_PREDICTION_SOAKED},
-    {"FREEAIR_PREDICTION_DRAWN_DOWN", "freeair_prediction_start", "Soaked at cut-out, then drawn down at a steady rate just before.", FREEAIR_PREDICTION_DRAWN_DOWN},
+    {"FREEAIR_PREDICTION_DRAWN_DOWN", "freeair_prediction_start", "Soaked at cut-out, then let down, pressure falling steadily, just before.", FREEAIR_PREDICTION_DRAWN_DOWN},
     {"FREEAIR_PREDICTION_GIVEN", "freeair_prediction_start", "Temperatures are given.", FREEAIR_PREDICTION_GIVEN},
     {"FREEAIR_RATING_NOTHING", "freeair_rating_adjusted", "Nothing: the rating is met, or there is none.", FREEAIR_RATING_NOTHING},
     {"FREEAIR_RATING_SPEED", "freeair_rating_adjusted", "Speed: neither speed_rev_s nor pulley_ratio was given.", FREEAIR_RATING_SPEED},

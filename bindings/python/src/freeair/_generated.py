@@ -957,7 +957,7 @@ class PredictionRun(_runtime.Structure):
         accuracy: Accuracy of freeair_cycle_point. Range [1e-6;0.1]. Default: 1e-3.
         start: State before the run. One of PREDICTION_START_* (enumeration
             freeair_prediction_start).
-        nodes: Operating points along the way. Range [3;32].
+        nodes: Operating points along the way; 13 where it hardly reaches the end. Range [3;32].
     """
 
     _c_name = "freeair_prediction_run"
@@ -978,8 +978,8 @@ class PredictionResult(_runtime.Structure):
         start_delivery_m3_s: Free air delivery at the start. [m3/s]
         end_delivery_m3_s: Free air delivery at the end. [m3/s]
         mean_delivery_m3_s: Mean of the delivery over the run. [m3/s]
-        apparent_m3_s: What V dp / (p_a t) over gauge readings makes of the run; reads too high.
-            [m3/s]
+        apparent_m3_s: What V dp / (p_a t) makes of the readings, V all of the receiver; reads too
+            high. [m3/s]
         shaft_j: Work at the pump shaft. [J]
         reached: 1 when the end was reached.
         evaluations: Evaluations of the crank-angle rates.
