@@ -61,6 +61,8 @@
 #include <freeair/compression.h>
 #include <freeair/performance.h>
 #include <freeair/multistage.h>
+#include <freeair/real_compression.h>
+#include <freeair/real_polytropic.h>
 #include <freeair/rotary.h>
 #include <freeair/conductor.h>
 #include <freeair/fastener.h>

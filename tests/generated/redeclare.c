@@ -270,6 +270,17 @@ int32_t freeair_multistage_optimum(double p1_pa, double p2_pa, const double *t_i
 int32_t freeair_multistage_work(double r_j_kg_k, double p1_pa, const double *t_in_k, const double *n, const double *drop_pa, const double *p_out_pa, size_t stages, double *stage_j_kg, double *t_out_k, double *w_j_kg);
 int32_t freeair_multistage_intercooler_heat(double m_kg_s, double cp_j_kg_k, double t1_k, double p1_pa, double p2_pa, double n, double t_cooled_k, double *heat_w);
 int32_t freeair_multistage_stages(double t1_k, double p1_pa, double p2_pa, double n, double t_max_k, int32_t *stages);
+int32_t freeair_real_compression_isentropic(double p1_pa, double t1_k, double p2_pa, double *w_j_kg, double *t2_k);
+int32_t freeair_real_compression_isothermal(double p1_pa, double t_k, double p2_pa, double *w_j_kg, double *q_j_kg);
+int32_t freeair_real_compression_from_exponent(double p1_pa, double t1_k, double p2_pa, double n, double *w_j_kg, double *q_j_kg, double *t2_k);
+int32_t freeair_real_compression_outlet(double p1_pa, double t1_k, double p2_pa, double w_j_kg, double q_j_kg, double *t2_k);
+int32_t freeair_real_compression_throttled(double p1_pa, double t1_k, double p2_pa, double *t2_k);
+int32_t freeair_real_compression_efficiency(double p1_pa, double t1_k, double p2_pa, double t2_k, double *efficiency);
+int32_t freeair_real_compression_stages(double p1_pa, const double *t_in_k, const double *efficiency, const double *drop_pa, const double *p_out_pa, size_t stages, double *stage_j_kg, double *t_out_k, double *cooler_j_kg, double *w_j_kg);
+int32_t freeair_real_polytropic_exponents(double p_pa, double t_k, double efficiency, double *volume_exponent, double *temperature_exponent, double *x, double *y);
+int32_t freeair_real_polytropic_work(double p1_pa, double t1_k, double p2_pa, double efficiency, double *w_j_kg, double *head_j_kg, double *t2_k);
+int32_t freeair_real_polytropic_efficiency(double p1_pa, double t1_k, double p2_pa, double t2_k, double *efficiency, double *head_j_kg);
+int32_t freeair_real_polytropic_schultz(double p1_pa, double t1_k, double p2_pa, double t2_k, double *efficiency, double *head_j_kg, double *volume_exponent, double *factor);
 int32_t freeair_rotary_work(double r_j_kg_k, double t1_k, double p1_pa, double p2_pa, double k, double volume_ratio, double *w_j_kg);
 int32_t freeair_rotary_volume_ratio(double p1_pa, double p2_pa, double k, double *volume_ratio);
 int32_t freeair_conductor_size(int32_t kind, int32_t place, double *area_m2, double *r20_ohm_m);

@@ -2519,6 +2519,98 @@ def multistage_stages(*, t1_k: float, p1_pa: float, p2_pa: float, n: float, t_ma
 @overload
 def multistage_stages(*, t1_k: _Array, p1_pa: _Array, p2_pa: _Array, n: _Array, t_max_k: _Array) -> Any: ...
 
+class RealCompressionIsentropicResult(NamedTuple):
+    w_j_kg: float
+    t2_k: float
+
+@overload
+def real_compression_isentropic(*, p1_pa: float, t1_k: float, p2_pa: float) -> RealCompressionIsentropicResult: ...
+@overload
+def real_compression_isentropic(*, p1_pa: _Array, t1_k: _Array, p2_pa: _Array) -> Any: ...
+
+class RealCompressionIsothermalResult(NamedTuple):
+    w_j_kg: float
+    q_j_kg: float
+
+@overload
+def real_compression_isothermal(*, p1_pa: float, t_k: float, p2_pa: float) -> RealCompressionIsothermalResult: ...
+@overload
+def real_compression_isothermal(*, p1_pa: _Array, t_k: _Array, p2_pa: _Array) -> Any: ...
+
+class RealCompressionFromExponentResult(NamedTuple):
+    w_j_kg: float
+    q_j_kg: float
+    t2_k: float
+
+@overload
+def real_compression_from_exponent(*, p1_pa: float, t1_k: float, p2_pa: float, n: float) -> RealCompressionFromExponentResult: ...
+@overload
+def real_compression_from_exponent(*, p1_pa: _Array, t1_k: _Array, p2_pa: _Array, n: _Array) -> Any: ...
+
+@overload
+def real_compression_outlet(*, p1_pa: float, t1_k: float, p2_pa: float, w_j_kg: float, q_j_kg: float) -> float: ...
+@overload
+def real_compression_outlet(*, p1_pa: _Array, t1_k: _Array, p2_pa: _Array, w_j_kg: _Array, q_j_kg: _Array) -> Any: ...
+
+@overload
+def real_compression_throttled(*, p1_pa: float, t1_k: float, p2_pa: float) -> float: ...
+@overload
+def real_compression_throttled(*, p1_pa: _Array, t1_k: _Array, p2_pa: _Array) -> Any: ...
+
+@overload
+def real_compression_efficiency(*, p1_pa: float, t1_k: float, p2_pa: float, t2_k: float) -> float: ...
+@overload
+def real_compression_efficiency(*, p1_pa: _Array, t1_k: _Array, p2_pa: _Array, t2_k: _Array) -> Any: ...
+
+class RealCompressionStagesResult(NamedTuple):
+    stage_j_kg: _Sequence[float]
+    t_out_k: _Sequence[float]
+    cooler_j_kg: _Sequence[float]
+    w_j_kg: float
+
+def real_compression_stages(*, p1_pa: float, t_in_k: _Sequence[float], efficiency: _Sequence[float], drop_pa: _Sequence[float], p_out_pa: _Sequence[float]) -> RealCompressionStagesResult: ...
+
+class RealPolytropicExponentsResult(NamedTuple):
+    volume_exponent: float
+    temperature_exponent: float
+    x: float
+    y: float
+
+@overload
+def real_polytropic_exponents(*, p_pa: float, t_k: float, efficiency: float) -> RealPolytropicExponentsResult: ...
+@overload
+def real_polytropic_exponents(*, p_pa: _Array, t_k: _Array, efficiency: _Array) -> Any: ...
+
+class RealPolytropicWorkResult(NamedTuple):
+    w_j_kg: float
+    head_j_kg: float
+    t2_k: float
+
+@overload
+def real_polytropic_work(*, p1_pa: float, t1_k: float, p2_pa: float, efficiency: float) -> RealPolytropicWorkResult: ...
+@overload
+def real_polytropic_work(*, p1_pa: _Array, t1_k: _Array, p2_pa: _Array, efficiency: _Array) -> Any: ...
+
+class RealPolytropicEfficiencyResult(NamedTuple):
+    efficiency: float
+    head_j_kg: float
+
+@overload
+def real_polytropic_efficiency(*, p1_pa: float, t1_k: float, p2_pa: float, t2_k: float) -> RealPolytropicEfficiencyResult: ...
+@overload
+def real_polytropic_efficiency(*, p1_pa: _Array, t1_k: _Array, p2_pa: _Array, t2_k: _Array) -> Any: ...
+
+class RealPolytropicSchultzResult(NamedTuple):
+    efficiency: float
+    head_j_kg: float
+    volume_exponent: float
+    factor: float
+
+@overload
+def real_polytropic_schultz(*, p1_pa: float, t1_k: float, p2_pa: float, t2_k: float) -> RealPolytropicSchultzResult: ...
+@overload
+def real_polytropic_schultz(*, p1_pa: _Array, t1_k: _Array, p2_pa: _Array, t2_k: _Array) -> Any: ...
+
 @overload
 def rotary_work(*, r_j_kg_k: float, t1_k: float, p1_pa: float, p2_pa: float, k: float, volume_ratio: float) -> float: ...
 @overload
