@@ -18,6 +18,42 @@ static int are_ends(double p1_pa, double t1_k, double p2_pa)
   return freeair__is_real_pressure(p1_pa) && freeair__is_real_temperature(t1_k) && freeair__is_real_pressure(p2_pa);
 }
 
+/* Integral of p v over ln p from state one to p2_pa, at its entropy or its temperature. */
+static int32_t head_between(const freeair__real_state *one, double p2_pa, int isothermal, double *head_j_kg)
+{
+  static const double node[] = {0.18343464249564980494, 0.52553240991632898582, 0.79666647741362673959,
+                                0.96028985649753623168};
+  static const double weight[] = {0.36268378337836198297, 0.31370664587788728734, 0.22238103445337447054,
+                                  0.10122853629037625915};
+  const double half = 0.5 * freeair__log_ratio(p2_pa, one->p_pa);
+  double sum = 0.0;
+  for (int i = 0; i < 8; i++) {
+    const double p = one->p_pa * exp(half * (1.0 + (i < 4 ? node[i] : -node[i - 4])));
+    double t = one->t_k;
+    freeair__real_state on;
+    int32_t status = isothermal ? FREEAIR_OK : freeair_dry_air_temperature_from_entropy(p, one->s_j_kg_k, &t);
+    if (status < 0) return status;
+    status = freeair__real_state_at(p, t, NAN, &on);
+    if (status < 0) return status;
+    sum += weight[i % 4] * p / on.rho_kg_m3;
+  }
+  *head_j_kg = half * sum;
+  return FREEAIR_OK;
+}
+
+/* The end of the isentrope at p2_pa, and the work to it. */
+static int32_t isentropic(const freeair__real_state *one, double p2_pa, freeair__real_state *two, double *w_j_kg)
+{
+  double t;
+  int32_t status = freeair_dry_air_temperature_from_entropy(p2_pa, one->s_j_kg_k, &t);
+  if (status < 0) return status;
+  status = freeair__real_state_at(p2_pa, t, NAN, two);
+  if (status < 0) return status;
+  *w_j_kg = two->h_j_kg - one->h_j_kg;
+  if (fabs(freeair__log_ratio(p2_pa, one->p_pa)) >= 0.3) return FREEAIR_OK;
+  return head_between(one, p2_pa, 0, w_j_kg);
+}
+
 int32_t freeair_real_compression_isentropic(double p1_pa, double t1_k, double p2_pa, double *w_j_kg, double *t2_k)
 {
   freeair__set_nan(w_j_kg);
@@ -28,7 +64,7 @@ int32_t freeair_real_compression_isentropic(double p1_pa, double t1_k, double p2
   freeair__real_state two;
   double w;
   int32_t status = freeair__real_state_at(p1_pa, t1_k, NAN, &one);
-  if (status >= 0) status = freeair__real_isentropic(&one, p2_pa, &two, &w);
+  if (status >= 0) status = isentropic(&one, p2_pa, &two, &w);
   if (status < 0) return status;
   *w_j_kg = w;
   *t2_k = two.t_k;
@@ -49,7 +85,7 @@ int32_t freeair_real_compression_isothermal(double p1_pa, double t_k, double p2_
   double q = t_k * (one.s_j_kg_k - two.s_j_kg_k);
   double w = two.h_j_kg - one.h_j_kg + q;
   if (fabs(freeair__log_ratio(p2_pa, p1_pa)) < 0.3) {
-    status = freeair__real_head(&one, p2_pa, 1, &w);
+    status = head_between(&one, p2_pa, 1, &w);
     if (status < 0) return status;
     q = w - (two.h_j_kg - one.h_j_kg);
   }
@@ -154,7 +190,7 @@ int32_t freeair_real_compression_efficiency(double p1_pa, double t1_k, double p2
   double w;
   int32_t status = freeair__real_state_at(p1_pa, t1_k, NAN, &one);
   if (status >= 0) status = freeair__real_state_at(p2_pa, t2_k, NAN, &two);
-  if (status >= 0) status = freeair__real_isentropic(&one, p2_pa, &ideal, &w);
+  if (status >= 0) status = isentropic(&one, p2_pa, &ideal, &w);
   if (status < 0) return status;
   const double rise = two.h_j_kg - one.h_j_kg;
   if (!(rise > 0.0)) return FREEAIR_ERR_NO_SOLUTION;
@@ -169,7 +205,7 @@ static int32_t one_stage(double inlet_pa, double t_k, double efficiency, double 
   double w;
   double t;
   int32_t status = freeair__real_state_at(inlet_pa, t_k, NAN, in);
-  if (status >= 0) status = freeair__real_isentropic(in, p_out_pa, &ideal, &w);
+  if (status >= 0) status = isentropic(in, p_out_pa, &ideal, &w);
   if (status < 0) return status;
   *w_j_kg = w / efficiency;
   if (!(in->h_j_kg + *w_j_kg <= 5e6)) return FREEAIR_ERR_NO_SOLUTION;

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: MIT */
+#include <freeair/real_compression.h>
 #include <freeair/real_polytropic.h>
 #include <freeair/status.h>
 
@@ -221,9 +222,11 @@ int32_t freeair_real_polytropic_schultz(double p1_pa, double t1_k, double p2_pa,
   freeair__real_state two;
   freeair__real_state ideal;
   double w;
+  double t_ideal;
   int32_t status = freeair__real_state_at(p1_pa, t1_k, NAN, &one);
   if (status >= 0) status = freeair__real_state_at(p2_pa, t2_k, NAN, &two);
-  if (status >= 0) status = freeair__real_isentropic(&one, p2_pa, &ideal, &w);
+  if (status >= 0) status = freeair_real_compression_isentropic(p1_pa, t1_k, p2_pa, &w, &t_ideal);
+  if (status >= 0) status = freeair__real_state_at(p2_pa, t_ideal, NAN, &ideal);
   if (status < 0) return status;
   const double log_ratio = freeair__log_ratio(p2_pa, p1_pa);
   const double shrunk = freeair__log_ratio(two.rho_kg_m3, one.rho_kg_m3) / log_ratio; /* 1/n */

@@ -8476,6 +8476,392 @@ static const freeair_parameter parameters_freeair_multistage_stages[] = {
 
 static const int32_t statuses_freeair_multistage_stages[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
 
+static void loop_freeair_real_compression_isentropic(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_real_compression_isentropic(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_real_compression_isentropic[] = {
+    {"p1_pa", "Inlet pressure, absolute.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Inlet temperature.", "K", "[133;2000]", "", "", NULL, 133.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Discharge pressure, absolute.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"w_j_kg", "Work of the steady flow.", "J/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"t2_k", "Discharge temperature.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_real_compression_isentropic[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_real_compression_isothermal(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_real_compression_isothermal(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_real_compression_isothermal[] = {
+    {"p1_pa", "Inlet pressure, absolute.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[133;2000]", "", "", NULL, 133.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Discharge pressure, absolute.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"w_j_kg", "Work of the steady flow.", "J/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"q_j_kg", "Heat rejected; larger than w, for real air also gives up enthalpy.", "J/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_real_compression_isothermal[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
+
+static void loop_freeair_real_compression_from_exponent(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_real_compression_from_exponent(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_real_compression_from_exponent[] = {
+    {"p1_pa", "Inlet pressure, absolute.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Inlet temperature.", "K", "[133;2000]", "", "", NULL, 133.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Discharge pressure, absolute.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"n", "Exponent of the volume.", "1", "[0.5;10]", "", "", NULL, 0.5, 10.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"w_j_kg", "Work of the steady flow.", "J/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"q_j_kg", "Heat rejected on the way.", "J/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"t2_k", "Discharge temperature.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_real_compression_from_exponent[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_real_compression_outlet(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_real_compression_outlet(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_real_compression_outlet[] = {
+    {"p1_pa", "Pressure before, absolute.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Temperature before.", "K", "[133;2000]", "", "", NULL, 133.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure after, absolute.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"w_j_kg", "Work done on the air; 0 in a valve.", "J/kg", "[-5e6;5e6]", "", "", NULL, -5000000.0, 5000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"q_j_kg", "Heat taken out; 0 where nothing cools.", "J/kg", "[-5e6;5e6]", "", "", NULL, -5000000.0, 5000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t2_k", "Temperature after.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_real_compression_outlet[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_real_compression_throttled(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_real_compression_throttled(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+  }
+}
+
+static const freeair_parameter parameters_freeair_real_compression_throttled[] = {
+    {"p1_pa", "Pressure before, absolute.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Temperature before.", "K", "[133;2000]", "", "", NULL, 133.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Pressure after, absolute.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t2_k", "Temperature after.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_real_compression_throttled[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_real_compression_efficiency(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_real_compression_efficiency(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+  }
+}
+
+static const freeair_parameter parameters_freeair_real_compression_efficiency[] = {
+    {"p1_pa", "Inlet pressure, absolute.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Inlet temperature.", "K", "[133;2000]", "", "", NULL, 133.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Discharge pressure, absolute, above p1_pa.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t2_k", "Discharge temperature, above t1_k.", "K", "[133;2000]", "", "", NULL, 133.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"efficiency", "Isentropic efficiency.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_real_compression_efficiency[] = {FREEAIR_OK, FREEAIR_WARN_INCONSISTENT, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_real_compression_stages(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_real_compression_stages(*(double *)(void *)a0, (const double *)(void *)a1, (const double *)(void *)a2, (const double *)(void *)a3, (const double *)(void *)a4, *(size_t *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7, (double *)(void *)a8, (double *)(void *)a9);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+  }
+}
+
+static const freeair_parameter parameters_freeair_real_compression_stages[] = {
+    {"p1_pa", "Pressure ahead of the first stage, absolute.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_in_k", "Inlet temperature of each stage.", "K", "[133;2000]", "", "", NULL, 133.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 5, -1},
+    {"efficiency", "Isentropic efficiency of each stage.", "1", "[0.01;1]", "", "", NULL, 0.01, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 5, -1},
+    {"drop_pa", "Pressure lost ahead of each stage: filter, then coolers.", "Pa", "[0;1e8]", "", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 5, -1},
+    {"p_out_pa", "Discharge pressure of each stage, absolute.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), 5, -1},
+    {"stages", "Number of stages.", "1", "[1;100]", "", "", NULL, 1.0, 100.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"stage_j_kg", "Work of each stage.", "J/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 5, -1},
+    {"t_out_k", "Discharge temperature of each stage.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 5, -1},
+    {"cooler_j_kg", "Heat taken out ahead of each stage; 0 ahead of the first.", "J/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT | FREEAIR_PARAMETER_ARRAY, 0u, sizeof(double), 5, -1},
+    {"w_j_kg", "Work of all stages.", "J/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_real_compression_stages[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_real_polytropic_exponents(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_real_polytropic_exponents(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_real_polytropic_exponents[] = {
+    {"p_pa", "Pressure, absolute.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t_k", "Temperature.", "K", "[133;2000]", "", "", NULL, 133.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"efficiency", "Polytropic efficiency.", "1", "[0.01;1]", "", "", NULL, 0.01, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"volume_exponent", "n, of p v^n.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"temperature_exponent", "m, of T ~ p^m.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"x", "Compressibility function X.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"y", "Compressibility function Y.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_real_polytropic_exponents[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_real_polytropic_work(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_real_polytropic_work(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_real_polytropic_work[] = {
+    {"p1_pa", "Inlet pressure, absolute.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Inlet temperature.", "K", "[133;2000]", "", "", NULL, 133.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Discharge pressure, absolute, not below p1_pa.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"efficiency", "Polytropic efficiency.", "1", "[0.01;1]", "", "", NULL, 0.01, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"w_j_kg", "Work of the steady flow.", "J/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"head_j_kg", "Polytropic head.", "J/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"t2_k", "Discharge temperature.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_real_polytropic_work[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION, FREEAIR_ERR_NO_CONVERGENCE};
+
+static void loop_freeair_real_polytropic_efficiency(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_real_polytropic_efficiency(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+  }
+}
+
+static const freeair_parameter parameters_freeair_real_polytropic_efficiency[] = {
+    {"p1_pa", "Inlet pressure, absolute.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Inlet temperature.", "K", "[133;2000]", "", "", NULL, 133.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Discharge pressure, absolute, above p1_pa.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t2_k", "Discharge temperature, above t1_k.", "K", "[133;2000]", "", "", NULL, 133.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"efficiency", "Polytropic efficiency.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"head_j_kg", "Polytropic head.", "J/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_real_polytropic_efficiency[] = {FREEAIR_OK, FREEAIR_WARN_INCONSISTENT, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION, FREEAIR_ERR_NO_CONVERGENCE};
+
+static void loop_freeair_real_polytropic_schultz(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_real_polytropic_schultz(*(double *)(void *)a0, *(double *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+  }
+}
+
+static const freeair_parameter parameters_freeair_real_polytropic_schultz[] = {
+    {"p1_pa", "Inlet pressure, absolute.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t1_k", "Inlet temperature.", "K", "[133;2000]", "", "", NULL, 133.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"p2_pa", "Discharge pressure, absolute, above p1_pa.", "Pa", "[100;1e8]", "", "", NULL, 100.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"t2_k", "Discharge temperature, above t1_k.", "K", "[133;2000]", "", "", NULL, 133.0, 2000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"efficiency", "Polytropic efficiency.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"head_j_kg", "Polytropic head.", "J/kg", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"volume_exponent", "n, of p v^n between the ends.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"factor", "Correction factor f; 1 for an ideal gas of constant heat capacity.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_real_polytropic_schultz[] = {FREEAIR_OK, FREEAIR_WARN_INCONSISTENT, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
 static void loop_freeair_rotary_work(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
   if (n == 0) return;
@@ -14216,7 +14602,7 @@ const freeair_function freeair__functions[] = {
     {"freeair_saturation_pressure_ice", "saturation", "Sublimation pressure of ice.", "ln(p/611.657 Pa) = (1/theta) sum a theta^b, theta = T/273.16 K, three terms.", "IAPWS R14-08(2011), Pressure along the Melting and Sublimation Curves of Ordinary Water Substance, equation 6", parameters_freeair_saturation_pressure_ice, statuses_freeair_saturation_pressure_ice, loop_freeair_saturation_pressure_ice, 2u, 3u, 0},
     {"freeair_saturation_pressure_supercooled", "saturation", "Saturation pressure over supercooled water.", "equation 10 of Murphy and Koop (2005), 123 K to 332 K; below 235 K water does not stay liquid for long.", "Murphy, Koop, Review of the vapour pressures of ice and supercooled water for atmospheric applications, Q. J. R. Meteorol. Soc. 131 (2005) 1539, equation 10", parameters_freeair_saturation_pressure_supercooled, statuses_freeair_saturation_pressure_supercooled, loop_freeair_saturation_pressure_supercooled, 2u, 3u, 0},
     {"freeair_saturation_latent_heat", "saturation", "Latent heat of water at saturation: of vaporisation, or of sublimation over ice.", "enthalpy of the vapour less that of the liquid by IAPWS-95, or less that of ice by IAPWS R10-06, both at the saturation pressure.", "IAPWS R6-95(2018), Thermodynamic Properties of Ordinary Water Substance for General and Scientific Use; IAPWS R10-06(2009), Equation of State 2006 for H2O Ice Ih", parameters_freeair_saturation_latent_heat, statuses_freeair_saturation_latent_heat, loop_freeair_saturation_latent_heat, 3u, 3u, 0},
-    {"freeair_enhancement_factor", "enhancement", "Enhancement factor: how much more vapour saturated air holds than pure water gives off.", "f = x p/e, where the fugacity of the vapour by its virial equation equals that of the liquid or ice: the fugacity at saturation, raised by the pressure on it (Poynting), lowered by the air dissolved (IAPWS G7-04). Newton's method, at most 50 steps, to rounding. Within 3e-4 of the equality of chemical potentials in the equation of state to 16 bar, 0.3 % at 50 bar, 0.9 % at 100 bar.", "IAPWS G9-15, Guideline on a Virial Equation for the Fugacity of H2O in Humid Air (2015)", parameters_freeair_enhancement_factor, statuses_freeair_enhancement_factor, loop_freeair_enhancement_factor, 4u, 5u, 0},
+    {"freeair_enhancement_factor", "enhancement", "Enhancement factor: how much more vapour saturated air holds than pure water gives off.", "f = x p/e, where the fugacity of the vapour by its virial equation equals that of the liquid or ice: the fugacity at saturation, raised by the pressure on it (Poynting), lowered by the air dissolved (IAPWS G7-04). Newton's method, at most 50 steps, to rounding. The fugacity of the vapour is within 5e-4 of that in the equation of state to 16 bar while less than half of the gas is vapour, within 0.15 % at 40 bar, 0.3 % at 50 bar and 2 % at 100 bar (1 % above 20 degC).", "IAPWS G9-15, Guideline on a Virial Equation for the Fugacity of H2O in Humid Air (2015)", parameters_freeair_enhancement_factor, statuses_freeair_enhancement_factor, loop_freeair_enhancement_factor, 4u, 5u, 0},
     {"freeair_enhancement_fugacity", "enhancement", "Fugacity of the vapour in moist air.", "x p exp(beta p/(R T) + gamma/2 (p/(R T))^2), beta and gamma from the virial coefficients and x.", "IAPWS G9-15, equations 2 to 4", parameters_freeair_enhancement_fugacity, statuses_freeair_enhancement_fugacity, loop_freeair_enhancement_fugacity, 4u, 5u, 0},
     {"freeair_enhancement_virials", "enhancement", "Virial coefficients of dry air, water vapour and their mixture.", "B_aa and C_aaa from Lemmon et al. (2000), B_ww and C_www from IAPWS-95, both at zero density; the cross coefficients by the equations of the guideline.", "IAPWS G9-15, equations 5 to 9, Table 7", parameters_freeair_enhancement_virials, statuses_freeair_enhancement_virials, loop_freeair_enhancement_virials, 2u, 4u, 0},
     {"freeair_moist_air_state", "moist_air", "All properties of moist air at a pressure, a temperature and a humidity ratio.", "Helmholtz energy of dry air (Lemmon et al. 2000) and of water vapour (IAPWS-95), each at its own partial density, and cross virial coefficients to the third; density by Newton's method, to rounding.", "IAPWS G8-10 (2010), Guideline on an Equation of State for Humid Air in Contact with Seawater and Ice", parameters_freeair_moist_air_state, statuses_freeair_moist_air_state, loop_freeair_moist_air_state, 4u, 6u, 0},
@@ -14403,6 +14789,17 @@ const freeair_function freeair__functions[] = {
     {"freeair_multistage_work", "multistage", "Work and temperatures of stages with any pressures, temperatures, exponents and losses.", "each stage compresses from the discharge pressure of the one before, less the drop ahead of it, with polytropic work n/(n-1) R T_in (r^((n-1)/n) - 1). Heat of an intercooler per kilogram: cp (t_out of the stage before it - t_in of the stage after it).", "algebra: sum of the polytropic works", parameters_freeair_multistage_work, statuses_freeair_multistage_work, loop_freeair_multistage_work, 10u, 4u, 0},
     {"freeair_multistage_intercooler_heat", "multistage", "Heat taken out by an intercooler.", "Q = m cp (T1 (p2/p1)^((n-1)/n) - t_cooled). Dry air; condensing water adds its latent heat.", "Nag, Basic and Applied Thermodynamics, chapter 19, heat rejected in the intercooler", parameters_freeair_multistage_intercooler_heat, statuses_freeair_multistage_intercooler_heat, loop_freeair_multistage_intercooler_heat, 8u, 3u, 0},
     {"freeair_multistage_stages", "multistage", "Number of equal stages that keep the discharge temperature within a limit.", "the smallest N with T1 (p2/p1)^((n-1)/(N n)) not above t_max, to within 1e-12 of N; perfect intercooling.", "algebra: discharge temperature of equal stages", parameters_freeair_multistage_stages, statuses_freeair_multistage_stages, loop_freeair_multistage_stages, 6u, 4u, FREEAIR_CAUTION_OIL_MIST},
+    {"freeair_real_compression_isentropic", "real_compression", "Isentropic work and end temperature.", "s(p2, T2) = s(p1, T1), w = h(p2, T2) - h(p1, T1); between close pressures w is the integral of v dp at constant entropy, 8 points of Gauss, so that no digit is lost. Negative where the gas expands.", "algebra: first and second law for steady flow; Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331", parameters_freeair_real_compression_isentropic, statuses_freeair_real_compression_isentropic, loop_freeair_real_compression_isentropic, 5u, 4u, FREEAIR_CAUTION_HOT | FREEAIR_CAUTION_OIL_MIST},
+    {"freeair_real_compression_isothermal", "real_compression", "Isothermal work and the heat that leaves: the least that compression can cost.", "q = T (s1 - s2), w = h2 - h1 + q; between close pressures w is the integral of v dp, 8 points of Gauss.", "algebra: first and second law for steady flow; Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331", parameters_freeair_real_compression_isothermal, statuses_freeair_real_compression_isothermal, loop_freeair_real_compression_isothermal, 5u, 3u, 0},
+    {"freeair_real_compression_from_exponent", "real_compression", "Work, heat and end temperature of a compression p v^n = constant, as a card shows it.", "v2 = v1 (p1/p2)^(1/n), w = n/(n-1) (p2 v2 - p1 v1), p1 v1 ln(p2/p1) at n = 1; T2 from p2 and v2, q = w - (h2 - h1).", "algebra: integral of v dp; Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331", parameters_freeair_real_compression_from_exponent, statuses_freeair_real_compression_from_exponent, loop_freeair_real_compression_from_exponent, 7u, 4u, FREEAIR_CAUTION_HOT | FREEAIR_CAUTION_OIL_MIST},
+    {"freeair_real_compression_outlet", "real_compression", "Temperature after a work was done on the air and a heat taken out of it.", "h(p2, T2) = h(p1, T1) + w - q. Without work and heat this is throttling; with p2 = p1 and heat alone a cooler.", "algebra: first law for steady flow; Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331", parameters_freeair_real_compression_outlet, statuses_freeair_real_compression_outlet, loop_freeair_real_compression_outlet, 6u, 4u, 0},
+    {"freeair_real_compression_throttled", "real_compression", "Temperature behind a valve: what throttling makes of the air.", "h(p2, T2) = h(p1, T1), the Joule-Thomson effect over the whole way. Velocities are small on both sides.", "algebra: first law for steady flow; Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331", parameters_freeair_real_compression_throttled, statuses_freeair_real_compression_throttled, loop_freeair_real_compression_throttled, 4u, 4u, 0},
+    {"freeair_real_compression_efficiency", "real_compression", "Isentropic efficiency from pressures and temperatures.", "(h2s - h1)/(h2 - h1), h2s at p2 and the entropy of the inlet; for a machine that loses no heat between the two thermometers. A cooled cylinder looks better than it is.", "Nag, Basic and Applied Thermodynamics, chapter 19, isentropic efficiency of a compressor; Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331", parameters_freeair_real_compression_efficiency, statuses_freeair_real_compression_efficiency, loop_freeair_real_compression_efficiency, 5u, 5u, 0},
+    {"freeair_real_compression_stages", "real_compression", "Work, temperatures and cooling of several stages.", "each stage compresses from the discharge pressure of the one before, less the drop ahead of it, with the isentropic work over the stage's efficiency, no heat lost; the cooler ahead of a stage takes h(p_out, t_out) of the stage before less h(inlet, t_in) of its own.", "algebra: first law for steady flow; Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331", parameters_freeair_real_compression_stages, statuses_freeair_real_compression_stages, loop_freeair_real_compression_stages, 10u, 4u, FREEAIR_CAUTION_HOT | FREEAIR_CAUTION_OIL_MIST},
+    {"freeair_real_polytropic_exponents", "real_polytropic", "Exponents of a polytropic path at one point, and the compressibility functions behind them.", "m = Z R/cp (1/efficiency + X), T ~ p^m; 1/n = Y - m (1 + X), p v^n = constant, with X = T/v (dv/dT)_p - 1 and Y = -p/v (dv/dp)_T. With efficiency 1 the isentropic exponents. For an ideal gas X = 0, Y = 1, n = 1/(1 - m).", "Schultz, The Polytropic Analysis of Centrifugal Compressors, J. Eng. Power 84 (1962) 69; derived in guide", parameters_freeair_real_polytropic_exponents, statuses_freeair_real_polytropic_exponents, loop_freeair_real_polytropic_exponents, 7u, 4u, 0},
+    {"freeair_real_polytropic_work", "real_polytropic", "Work, head and end temperature of a compression whose every step is equally efficient.", "dT/T = m dp/p with m of freeair_real_polytropic_exponents(), head = integral of v dp, work = head/efficiency. Integrated over ln p by extrapolated midpoint steps (Gragg, Bulirsch, Stoer) to 1e-12, at most 2000 steps.", "definition of the polytropic efficiency; Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331", parameters_freeair_real_polytropic_work, statuses_freeair_real_polytropic_work, loop_freeair_real_polytropic_work, 7u, 5u, FREEAIR_CAUTION_HOT | FREEAIR_CAUTION_OIL_MIST},
+    {"freeair_real_polytropic_efficiency", "real_polytropic", "Polytropic efficiency and head from pressures and temperatures, along the path.", "the efficiency with which freeair_real_polytropic_work() ends at t2_k, by the secant method to 1e-11, at most 40 steps.", "definition of the polytropic efficiency; Lemmon, Jacobsen, Penoncello, Friend, J. Phys. Chem. Ref. Data 29 (2000) 331", parameters_freeair_real_polytropic_efficiency, statuses_freeair_real_polytropic_efficiency, loop_freeair_real_polytropic_efficiency, 6u, 6u, 0},
+    {"freeair_real_polytropic_schultz", "real_polytropic", "Polytropic efficiency and head from the end points, by Schultz.", "n = ln(p2/p1)/ln(v1/v2), head = f n/(n-1) (p2 v2 - p1 v1), efficiency = head/(h2 - h1). The factor f = (h2s - h1)/(ns/(ns-1) (p2 v2s - p1 v1)), ns = ln(p2/p1)/ln(v1/v2s), makes the same shortcut exact for the isentropic path. From 1 bar and 20 degC at 90 % efficiency 0.0001 below the path at a ratio of 3, 0.0007 at 10; more at low efficiency and high pressure: the guide has the table.", "Schultz, The Polytropic Analysis of Centrifugal Compressors, J. Eng. Power 84 (1962) 69; ASME PTC 10-1997 (from memory)", parameters_freeair_real_polytropic_schultz, statuses_freeair_real_polytropic_schultz, loop_freeair_real_polytropic_schultz, 8u, 5u, 0},
     {"freeair_rotary_work", "rotary", "Work per kilogram of a machine with a built-in volume ratio.", "isentropic compression to the built-in ratio u, then against the outlet pressure at constant volume: w = k/(k-1) R T1 (u^(1-k) - 1) + R T1 (p2/p1 - u^(-k)) u. With u = 1 it is R T1 (p2/p1 - 1).", "Joel, Basic Engineering Thermodynamics, chapter 14, blower and vane compressor", parameters_freeair_rotary_work, statuses_freeair_rotary_work, loop_freeair_rotary_work, 7u, 3u, 0},
     {"freeair_rotary_volume_ratio", "rotary", "Built-in volume ratio that meets an outlet pressure.", "u = (p1/p2)^(1/k): no work is lost at the outlet.", "algebra: p v^k = constant", parameters_freeair_rotary_volume_ratio, statuses_freeair_rotary_volume_ratio, loop_freeair_rotary_volume_ratio, 4u, 3u, 0},
     {"freeair_conductor_size", "conductor", "Standard size by its place in the table.", "table look-up, sizes in rising order from 0.", "IEC 60228:2004, Conductors of insulated cables, tables 1 to 3", parameters_freeair_conductor_size, statuses_freeair_conductor_size, loop_freeair_conductor_size, 4u, 4u, 0},
@@ -14996,6 +15393,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {322, 324, 323, 321, 31, 28, 30, 27, 32, 29, 148, 149, 151, 147, 146, 143, 152, 150, 153, 144, 145, 278, 276, 277, 275, 274, 273, 124, 117, 122, 125, 118, 120, 128, 130, 131, 129, 127, 123, 126, 119, 121, 179, 177, 180, 176, 178, 175, 222, 223, 217, 224, 219, 218, 221, 220, 215, 214, 216, 79, 81, 80, 174, 168, 173, 169, 170, 172, 171, 254, 252, 253, 250, 251, 248, 255, 249, 19, 23, 22, 24, 26, 18, 20, 25, 21, 354, 357, 358, 353, 359, 356, 355, 365, 364, 328, 332, 331, 327, 334, 333, 335, 325, 326, 329, 330, 339, 340, 337, 336, 338, 305, 301, 303, 304, 300, 299, 302, 69, 70, 71, 72, 73, 401, 402, 398, 399, 400, 403, 396, 397, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 381, 310, 311, 308, 312, 309, 307, 313, 306, 59, 60, 61, 383, 385, 384, 375, 373, 374, 208, 206, 209, 210, 205, 207, 262, 256, 261, 263, 258, 257, 260, 259, 362, 363, 196, 198, 195, 197, 194, 193, 157, 155, 154, 159, 160, 162, 161, 156, 158, 76, 77, 78, 82, 83, 351, 352, 349, 350, 404, 345, 347, 341, 346, 342, 343, 348, 344, 200, 204, 201, 203, 199, 202, 292, 298, 293, 290, 295, 294, 296, 291, 297, 289, 393, 391, 395, 392, 388, 386, 389, 387, 390, 394, 360, 361, 64, 65, 68, 67, 62, 63, 66, 411, 410, 412, 413, 414, 109, 107, 106, 98, 104, 101, 108, 99, 102, 100, 97, 105, 103, 244, 242, 240, 239, 236, 237, 241, 245, 243, 238, 111, 112, 110, 114, 115, 116, 113, 163, 166, 167, 164, 165, 382, 226, 228, 225, 227, 230, 231, 229, 235, 233, 232, 234, 186, 189, 187, 188, 184, 190, 191, 192, 185, 369, 368, 366, 367, 379, 377, 378, 380, 134, 135, 139, 138, 137, 141, 132, 133, 136, 140, 142, 371, 372, 376, 320, 318, 319, 314, 315, 316, 317, 370, 266, 270, 271, 269, 267, 268, 264, 265, 272, 7, 9, 8, 11, 10, 13, 12, 14, 15, 213, 212, 211, 247, 246, 181, 182, 183, 58, 52, 56, 57, 54, 53, 55, 87, 85, 90, 84, 89, 88, 86, 92, 94, 93, 96, 95, 91, 406, 407, 405, 409, 408, 5, 3, 4, 2, 6, 0, 1, 17, 16, 286, 287, 288, 283, 284, 279, 282, 280, 281, 285, 75, 74};
+const uint16_t freeair__functions_by_name[] = {333, 335, 334, 332, 31, 28, 30, 27, 32, 29, 148, 149, 151, 147, 146, 143, 152, 150, 153, 144, 145, 289, 287, 288, 286, 285, 284, 124, 117, 122, 125, 118, 120, 128, 130, 131, 129, 127, 123, 126, 119, 121, 179, 177, 180, 176, 178, 175, 222, 223, 217, 224, 219, 218, 221, 220, 215, 214, 216, 79, 81, 80, 174, 168, 173, 169, 170, 172, 171, 265, 263, 264, 261, 262, 259, 266, 260, 19, 23, 22, 24, 26, 18, 20, 25, 21, 365, 368, 369, 364, 370, 367, 366, 376, 375, 339, 343, 342, 338, 345, 344, 346, 336, 337, 340, 341, 350, 351, 348, 347, 349, 316, 312, 314, 315, 311, 310, 313, 69, 70, 71, 72, 73, 412, 413, 409, 410, 411, 414, 407, 408, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 392, 321, 322, 319, 323, 320, 318, 324, 317, 59, 60, 61, 394, 396, 395, 386, 384, 385, 208, 206, 209, 210, 205, 207, 273, 267, 272, 274, 269, 268, 271, 270, 373, 374, 196, 198, 195, 197, 194, 193, 157, 155, 154, 159, 160, 162, 161, 156, 158, 76, 77, 78, 82, 83, 362, 363, 360, 361, 415, 356, 358, 352, 357, 353, 354, 359, 355, 200, 204, 201, 203, 199, 202, 303, 309, 304, 301, 306, 305, 307, 302, 308, 300, 404, 402, 406, 403, 399, 397, 400, 398, 401, 405, 371, 372, 64, 65, 68, 67, 62, 63, 66, 422, 421, 423, 424, 425, 109, 107, 106, 98, 104, 101, 108, 99, 102, 100, 97, 105, 103, 244, 242, 240, 239, 236, 237, 241, 245, 243, 238, 111, 112, 110, 114, 115, 116, 113, 163, 166, 167, 164, 165, 393, 226, 228, 225, 227, 230, 231, 229, 235, 233, 232, 234, 186, 189, 187, 188, 184, 190, 191, 192, 185, 380, 379, 377, 378, 390, 388, 389, 391, 134, 135, 139, 138, 137, 141, 132, 133, 136, 140, 142, 382, 383, 387, 331, 329, 330, 325, 326, 327, 328, 381, 251, 248, 246, 247, 249, 252, 250, 255, 253, 256, 254, 277, 281, 282, 280, 278, 279, 275, 276, 283, 7, 9, 8, 11, 10, 13, 12, 14, 15, 213, 212, 211, 258, 257, 181, 182, 183, 58, 52, 56, 57, 54, 53, 55, 87, 85, 90, 84, 89, 88, 86, 92, 94, 93, 96, 95, 91, 417, 418, 416, 420, 419, 5, 3, 4, 2, 6, 0, 1, 17, 16, 297, 298, 299, 294, 295, 290, 293, 291, 292, 296, 75, 74};
 
 const uint16_t freeair__constants_by_name[] = {78, 79, 76, 77, 80, 81, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 123, 121, 122, 47, 44, 45, 48, 46, 357, 349, 350, 348, 354, 346, 347, 345, 358, 355, 352, 351, 353, 356, 203, 202, 199, 200, 201, 197, 198, 205, 204, 140, 141, 139, 142, 51, 52, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 245, 336, 286, 337, 333, 249, 251, 252, 231, 250, 271, 260, 301, 239, 256, 246, 280, 257, 213, 285, 228, 240, 330, 311, 266, 229, 264, 307, 253, 335, 263, 270, 332, 299, 267, 221, 284, 222, 329, 237, 262, 308, 281, 214, 259, 244, 317, 220, 243, 219, 283, 255, 302, 216, 273, 225, 318, 315, 272, 296, 224, 241, 206, 209, 207, 208, 265, 295, 327, 328, 314, 258, 288, 287, 306, 289, 290, 233, 316, 218, 242, 217, 282, 304, 303, 236, 323, 319, 277, 212, 210, 238, 247, 248, 215, 223, 324, 254, 320, 293, 310, 309, 230, 331, 274, 226, 268, 325, 234, 292, 276, 279, 300, 326, 235, 278, 294, 321, 322, 269, 298, 297, 313, 312, 261, 227, 291, 305, 334, 275, 232, 211, 124, 137, 138, 130, 131, 132, 133, 134, 135, 136, 127, 128, 129, 125, 126, 171, 167, 169, 168, 158, 176, 157, 160, 162, 156, 153, 164, 163, 173, 155, 159, 161, 154, 152, 175, 172, 170, 165, 174, 166, 111, 113, 105, 103, 104, 116, 117, 115, 118, 120, 112, 110, 106, 114, 108, 107, 119, 109, 82, 83, 144, 148, 149, 147, 145, 146, 340, 343, 342, 341, 339, 344, 338, 151, 150, 371, 370, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 74, 75, 88, 91, 87, 84, 86, 89, 90, 85, 0, 366, 368, 367, 365, 369, 98, 95, 102, 97, 100, 101, 99, 96, 178, 179, 177, 196, 195, 194, 191, 193, 190, 192, 189, 188, 187, 186, 143, 182, 183, 185, 180, 181, 184, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 94, 93, 92, 50, 49, 359, 360, 362, 364, 363, 361, 41, 43, 42, 1, 3, 5, 2, 4};

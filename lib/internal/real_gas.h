@@ -1,7 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 /* What the real-gas compressions share: a state of dry air with what a path
- * needs of it, and the isentrope. Arguments are tested by the callers, but for
- * results out of the equation's range. */
+ * needs of it. Nothing here tests its arguments. */
 #ifndef FREEAIR_INTERNAL_REAL_GAS_H
 #define FREEAIR_INTERNAL_REAL_GAS_H
 
@@ -37,12 +36,5 @@ static inline int freeair__is_real_temperature(double t_k)
 
 /* guess_kg_m3 may be NaN. */
 int32_t freeair__real_state_at(double p_pa, double t_k, double guess_kg_m3, freeair__real_state *state);
-
-/* The end of the isentrope at p2_pa, and the work to it. */
-int32_t freeair__real_isentropic(const freeair__real_state *one, double p2_pa, freeair__real_state *two,
-                                 double *w_j_kg);
-
-/* Integral of p v over ln p from state one to p2_pa, at its entropy or its temperature. */
-int32_t freeair__real_head(const freeair__real_state *one, double p2_pa, int isothermal, double *head_j_kg);
 
 #endif
