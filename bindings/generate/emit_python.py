@@ -37,18 +37,35 @@ def inputs_of(function):
     return [p for p in params if p["direction"] == "in" and p["name"] not in strides | fed]
 
 
-def results_of(function):
-    """Outputs that a Python caller gets: counts that cut an array are left out."""
+def counted(function):
+    """Output arrays of which a count says how much is filled: {name of the length: names of the count}."""
     params = function["params"]
     fed = {p["shape"] for p in params if "shape" in p and p["direction"] == "in"}
     outputs = [p for p in params if p["direction"] != "in"]
-    counts = [p["name"] for p in outputs if p["base"] == "size_t" and "shape" not in p]
-    cutting = set()
+    counts = {p["name"] for p in outputs if p["base"] == "size_t" and "shape" not in p}
+    found = {}
     for p in outputs:
         if "shape" in p and p["shape"] not in fed and counts:
-            named = {p["shape"] + "_found", "n_" + p["name"]} & set(counts)
-            cutting |= named or (set(counts) if len(counts) == 1 else set())
-    return [p for p in outputs if p["name"] not in cutting]
+            named = {p["shape"] + "_found", "n_" + p["name"]} & counts
+            found[p["shape"]] = named or (counts if len(counts) == 1 else set())
+    return {length: names for length, names in found.items() if names}
+
+
+def results_of(function):
+    """Outputs that a Python caller gets: counts that cut an array are left out."""
+    cutting = set().union(*counted(function).values())
+    return [p for p in function["params"] if p["direction"] != "in" and p["name"] not in cutting]
+
+
+def left_out(api, function):
+    """Inputs that a Python caller may leave out, and what is then taken for them."""
+    blank = {s["name"]: f"{class_name(s['name'])}()" for s in api["structures"]
+             if not s["plain"] and all("default" in f for f in s["fields"][2:])}
+    may = {p["name"]: p["default"] for p in function["params"] if "default" in p}
+    may.update((p["name"], blank[p["base"]]) for p in inputs_of(function)
+               if p["base"] in blank and "shape" not in p and "default" not in p)
+    may.update((length, "as many as there are") for length in counted(function))
+    return may
 
 
 def kind(param, scalar):
@@ -61,7 +78,7 @@ def kind(param, scalar):
     return "_Array"
 
 
-def describe(param):
+def describe(param, default=None):
     unit = param.get("unit", "")
     bits = [param["brief"]]
     if unit not in ("", "1"):
@@ -70,8 +87,9 @@ def describe(param):
         bits.append(f"Range {param['range']['text']}.")
     if "choice" in param:
         bits.append(f"One of {param['choice'][len('freeair_'):].upper()}_* (enumeration {param['choice']}).")
-    if "default" in param:
-        bits.append(f"Default: {param['default']}.")
+    default = default or param.get("default")
+    if default:
+        bits.append(f"Default: {default}.")
     return " ".join(bits)
 
 
@@ -80,7 +98,7 @@ def wrap(text, indent, hang=""):
                          break_long_words=False).replace("\\", "\\\\") + "\n"
 
 
-def docstring(function, cautions, indent="    "):
+def docstring(function, cautions, may, indent="    "):
     out = [f'{indent}"""' + function["brief"].replace("\\", "\\\\") + "\n"]
     if function["model"]:
         out.append("\n" + wrap("Model: " + function["model"], indent))
@@ -88,7 +106,8 @@ def docstring(function, cautions, indent="    "):
         out.append("\n" + wrap(note, indent))
     if inputs_of(function):
         out.append(f"\n{indent}Arguments:\n")
-        out += [wrap(f"{no_keyword(p['name'])}: {describe(p)}", indent + "    ", "    ") for p in inputs_of(function)]
+        out += [wrap(f"{no_keyword(p['name'])}: {describe(p, may.get(p['name']))}", indent + "    ", "    ")
+                for p in inputs_of(function)]
     if function["kind"] == "call":
         out.append(f"\n{indent}Returns:\n")
         out += [wrap(f"{p['name']}: {describe(p)}", indent + "    ", "    ") for p in results_of(function)]
@@ -150,9 +169,9 @@ def module(api):
             public.append(class_name(f["name"]) + "Result")
             out.append(f"\n\n{class_name(f['name'])}Result = _collections.namedtuple(\n    "
                        f"\"{class_name(f['name'])}Result\", {[p['name'] for p in results]!r})\n")
-        inputs = inputs_of(f)
-        names = ", ".join(no_keyword(p["name"]) + ("=None" if "default" in p else "") for p in inputs)
-        out.append(f"\n\ndef {name}({'*, ' + names if names else ''}):\n{docstring(f, cautions)}")
+        inputs, may = inputs_of(f), left_out(api, f)
+        names = ", ".join(no_keyword(p["name"]) + ("=None" if p["name"] in may else "") for p in inputs)
+        out.append(f"\n\ndef {name}({'*, ' + names if names else ''}):\n{docstring(f, cautions, may)}")
         values = "".join(no_keyword(p["name"]) + ", " for p in inputs).strip()
         result = f", {class_name(f['name'])}Result" if len(results) > 1 else ""
         out.append(f"    return _runtime.call(\"{f['name']}\")(({values}){result})\n")
@@ -163,7 +182,7 @@ def module(api):
         types = ", ".join(CTYPES[p["base"]] for p in f["params"])
         values = "".join(no_keyword(p["name"]) + ", " for p in f["params"]).strip()
         result = CTYPES.get(f["returns"]["ctype"], "None")
-        out.append(f"\n\ndef {name}({'*, ' + names if names else ''}):\n{docstring(f, cautions)}")
+        out.append(f"\n\ndef {name}({'*, ' + names if names else ''}):\n{docstring(f, cautions, {})}")
         out.append(f"    return _runtime.query(\"{f['name']}\", {result}, [{types}], ({values}))\n")
     out.append("\n\n__all__ = [\n" + "".join(f'    "{n}",\n' for n in sorted(public)) + "]\n")
     return "".join(out)
@@ -184,7 +203,7 @@ def stub(api):
         out.append("    def __init__(self, *, " + ", ".join(
             f"{f['name']}: {PLAIN[f['ctype']]} | None = ..." for f in fields) + ") -> None: ...\n")
     for f in described(api):
-        results, inputs = results_of(f), inputs_of(f)
+        results, inputs, may = results_of(f), inputs_of(f), left_out(api, f)
         name = python_name(f["name"])
         if len(results) > 1:
             out.append(f"\nclass {class_name(f['name'])}Result(NamedTuple):\n")
@@ -193,7 +212,7 @@ def stub(api):
         can_map = not any("shape" in p for p in f["params"])
 
         def signature(scalar, result):
-            args = ", ".join(f"{no_keyword(p['name'])}: {kind(p, scalar)}" + (" | None = ..." if "default" in p else "")
+            args = ", ".join(f"{no_keyword(p['name'])}: {kind(p, scalar)}" + (" | None = ..." if p["name"] in may else "")
                              for p in inputs)
             return f"def {name}({'*, ' + args if args else ''}) -> {result}: ...\n"
 

@@ -11,11 +11,13 @@ def examples_by_topic(srcdir, api):
     topic_of = {f["name"]: f["topic"] for f in api["functions"]}
     used = {}
     sources = sorted((srcdir / "examples").glob("*/*.c")) + sorted((srcdir / "examples").glob("*/problems/*.json"))
+    sources += sorted((srcdir / "examples").glob("*/*.py"))
     for source in sources:
         program = source.relative_to(srcdir / "examples").parts[0]
         if program == "common":
             continue
-        for name in re.findall(r"\bfreeair_\w+", source.read_text(encoding="utf-8")):
+        text = re.sub(r"\bfa\.", "freeair_", source.read_text(encoding="utf-8"))  # as Python's examples call it
+        for name in re.findall(r"\bfreeair_\w+", text):
             if name in topic_of:
                 used.setdefault(topic_of[name], []).append(program)
     return used

@@ -133,6 +133,29 @@ def run(code, **environment):
                           env={**os.environ, "PYTHONPATH": path, **environment})
 
 
+def test_rows_are_as_many_as_there_are(monkeypatch):
+    found = freeair.EvidenceReadings(t_empty_to_cutout_s=640.0)
+    expected = freeair.EvidenceReadings(t_empty_to_cutout_s=420.0)
+    subject = freeair.DiagnosisSubject()
+    at_once = freeair.diagnosis_rank(subject=subject, expected=expected, found=found)
+    assert len(at_once.causes) > 10 and len(at_once.findings) == 1
+    monkeypatch.setattr(_runtime, "FIRST_ROOM", 1)
+    assert freeair.diagnosis_rank(subject=subject, expected=expected, found=found) == at_once
+    with pytest.warns(freeair.FreeairWarning):
+        few = freeair.diagnosis_rank(subject=subject, expected=expected, found=found, causes_capacity=3)
+    assert list(few.causes) == list(at_once.causes)[:3]
+
+
+def test_a_structure_of_defaults_may_be_left_out():
+    machine = freeair.Machine(lp_bore_m=0.1, lp_stroke_m=0.08, speed_rev_s=15.0)
+    assert freeair.cycle_point(machine=machine, receiver_pa=5e5) == freeair.cycle_point(
+        machine=machine, site=freeair.MachineSite(), receiver_pa=5e5)
+    with pytest.raises(TypeError):
+        freeair.cycle_point(site=freeair.MachineSite(), receiver_pa=5e5)
+    with pytest.raises(TypeError):
+        freeair.cycle_point(machine=None, receiver_pa=5e5)
+
+
 def test_works_without_numpy():
     done = run("import sys; sys.modules['numpy'] = None\nimport freeair\n"
                "print(freeair.atmosphere_pressure_from_altitude(altitude_m=0))\n"

@@ -11096,7 +11096,7 @@ FaultApplyResult = _collections.namedtuple(
     "FaultApplyResult", ['faulty_machine', 'faulty_site'])
 
 
-def fault_apply(*, machine, site, fault, severity):
+def fault_apply(*, machine, site=None, fault, severity):
     """Applies a fault to a description and its site.
 
     Model: the change documented at each code, in addition to what the description already holds;
@@ -11106,7 +11106,7 @@ def fault_apply(*, machine, site, fault, severity):
 
     Arguments:
         machine: Description, possibly with NaN fields.
-        site: Site, possibly with NaN fields.
+        site: Site, possibly with NaN fields. Default: MachineSite().
         fault: A fault. One of FAULT_* (enumeration freeair_fault).
         severity: Severity. Range [0;1].
 
@@ -11127,7 +11127,7 @@ def fault_apply(*, machine, site, fault, severity):
     return _runtime.call("freeair_fault_apply")((machine, site, fault, severity,), FaultApplyResult)
 
 
-def cycle_point(*, machine, site, receiver_pa, receiver_k=None, accuracy=None):
+def cycle_point(*, machine, site=None, receiver_pa, receiver_k=None, accuracy=None):
     """Operating point of a machine against a receiver at constant pressure.
 
     Model: mass and energy balances dm/dt = sum m', dU/dt = sum m' h - Q - p dV/dt of each volume
@@ -11137,7 +11137,7 @@ def cycle_point(*, machine, site, receiver_pa, receiver_k=None, accuracy=None):
 
     Arguments:
         machine: The machine.
-        site: The site.
+        site: The site. Default: MachineSite().
         receiver_pa: Pressure in the receiver, absolute. [Pa] Range (0;1e8].
         receiver_k: Temperature of gas that flows back from the receiver. [K] Range (0;1000].
             Default: ambient.
@@ -11164,7 +11164,7 @@ CycleCardResult = _collections.namedtuple(
     "CycleCardResult", ['v_m3', 'p_pa', 't_k'])
 
 
-def cycle_card(*, machine, site, receiver_pa, receiver_k=None, accuracy=None, cylinder, n):
+def cycle_card(*, machine, site=None, receiver_pa, receiver_k=None, accuracy=None, cylinder, n):
     """Indicator card of one cylinder at an operating point.
 
     Model: as in freeair_cycle_point; n points at equal crank angles from the top dead centre of the
@@ -11172,7 +11172,7 @@ def cycle_card(*, machine, site, receiver_pa, receiver_k=None, accuracy=None, cy
 
     Arguments:
         machine: The machine.
-        site: The site.
+        site: The site. Default: MachineSite().
         receiver_pa: Pressure in the receiver, absolute. [Pa] Range (0;1e8].
         receiver_k: Temperature of gas that flows back from the receiver. [K] Range (0;1000].
             Default: ambient.
@@ -11201,7 +11201,7 @@ PredictionPumpupResult = _collections.namedtuple(
     "PredictionPumpupResult", ['result', 't_s', 'p_pa', 'gas_k', 'delivery_m3_s'])
 
 
-def prediction_pumpup(*, machine, site, run, n):
+def prediction_pumpup(*, machine, site=None, run, n):
     """Pump-up of the receiver: the curve and what becomes of the run.
 
     Model: dm/dt = delivery - leak - demand; dU/dt = enthalpy in - enthalpy out - UA (p/p_a)^(2/3)
@@ -11211,7 +11211,7 @@ def prediction_pumpup(*, machine, site, run, n):
 
     Arguments:
         machine: The machine.
-        site: The site.
+        site: The site. Default: MachineSite().
         run: The run.
         n: Number of points, at least 2.
 
@@ -11241,14 +11241,14 @@ PredictionTimesResult = _collections.namedtuple(
     "PredictionTimesResult", ['result', 't_s'])
 
 
-def prediction_times(*, machine, site, run, p_pa):
+def prediction_times(*, machine, site=None, run, p_pa):
     """Times at which the receiver gauge passes given readings.
 
     Model: as freeair_prediction_pumpup, read off at pressures instead of times.
 
     Arguments:
         machine: The machine.
-        site: The site.
+        site: The site. Default: MachineSite().
         run: The run; it goes on to the highest of the readings, to_pa is ignored.
         p_pa: Gauge readings, absolute, in any order. [Pa] Range (0;1e8).
 
@@ -11267,7 +11267,7 @@ def prediction_times(*, machine, site, run, p_pa):
     return _runtime.call("freeair_prediction_times")((machine, site, run, p_pa,), PredictionTimesResult)
 
 
-def prediction_level_off(*, machine, site, upper_pa=None):
+def prediction_level_off(*, machine, site=None, upper_pa=None):
     """Receiver pressure at which a machine levels off: delivery equals leaks and demand.
 
     Model: root of delivery - leak - demand over receiver pressure with gas at ambient temperature,
@@ -11275,7 +11275,7 @@ def prediction_level_off(*, machine, site, upper_pa=None):
 
     Arguments:
         machine: The machine.
-        site: The site.
+        site: The site. Default: MachineSite().
         upper_pa: Highest pressure of interest, absolute. [Pa] Range (0;1e8]. Default: twice
             cut_out_pa.
 
@@ -11299,7 +11299,7 @@ PredictionLeakDownResult = _collections.namedtuple(
     "PredictionLeakDownResult", ['t_s', 'p_pa'])
 
 
-def prediction_leak_down(*, machine, site, from_pa, gas_k=None, wall_k=None, duration_s, with_check_valve, with_downstream, n):
+def prediction_leak_down(*, machine, site=None, from_pa, gas_k=None, wall_k=None, duration_s, with_check_valve, with_downstream, n):
     """Fall of the receiver pressure after the machine stops.
 
     Model: the receiver alone, as in freeair_prediction_pumpup; gas leaves through the leak of the
@@ -11308,7 +11308,7 @@ def prediction_leak_down(*, machine, site, from_pa, gas_k=None, wall_k=None, dur
 
     Arguments:
         machine: The machine.
-        site: The site.
+        site: The site. Default: MachineSite().
         from_pa: Gauge reading at the start, absolute. [Pa] Range (0;1e8).
         gas_k: Gas temperature at the start. [K] Range [150;600]. Default: ambient.
         wall_k: Wall temperature at the start. [K] Range [150;600]. Default: ambient.
@@ -11338,7 +11338,7 @@ RatingCompleteResult = _collections.namedtuple(
     "RatingCompleteResult", ['complete', 'adjusted', 'delivery_m3_s'])
 
 
-def rating_complete(*, machine, site):
+def rating_complete(*, machine, site=None):
     """Completes a description so that it meets its rated delivery.
 
     Model: one unknown is adjusted until freeair_cycle_point at rated_pa delivers
@@ -11351,7 +11351,7 @@ def rating_complete(*, machine, site):
     Arguments:
         machine: Description, possibly with NaN fields. lp_bore_m, or both speed_rev_s and
             pulley_ratio, may be missing, when there is a rating.
-        site: The site at which the rating holds.
+        site: The site at which the rating holds. Default: MachineSite().
 
     Returns:
         complete: The complete description.
@@ -11559,7 +11559,7 @@ def pumpup_curve_shape_from_readings(*, t_s, p_pa, reading_uncertainty_pa=None):
     return _runtime.call("freeair_pumpup_curve_shape_from_readings")((t_s, p_pa, reading_uncertainty_pa,))
 
 
-def pressure_log_segment(*, t_s, p_pa, state=None, options, phases_capacity):
+def pressure_log_segment(*, t_s, p_pa, state=None, options=None, phases_capacity=None):
     """Cuts a log into phases.
 
     Model: where the state is known, runs of it are the phases. Elsewhere a pressure that turns by
@@ -11577,8 +11577,8 @@ def pressure_log_segment(*, t_s, p_pa, state=None, options, phases_capacity):
         p_pa: Pressures, absolute; NaN where missing. [Pa] Range [0;1e8].
         state: What another channel says of the machine. One of PRESSURE_LOG_KIND_* (enumeration
             freeair_pressure_log_kind). Default: null: from the pressure alone.
-        options: How to read the log.
-        phases_capacity: Phases that there is room for.
+        options: How to read the log. Default: PressureLogOptions().
+        phases_capacity: Phases that there is room for. Default: as many as there are.
 
     Returns:
         phases: The phases in order; struct_size of each is set by the caller.
@@ -11673,7 +11673,7 @@ def pressure_log_state_from_switch(*, signal, when_high, when_low):
     return _runtime.call("freeair_pressure_log_state_from_switch")((signal, when_high, when_low,))
 
 
-def duty_from_phases(*, phases, options):
+def duty_from_phases(*, phases, options=None):
     """Sums up the phases of a log.
 
     Model: draw_share = sum of loaded times / sum of cycle times over complete cycles; its
@@ -11689,7 +11689,7 @@ def duty_from_phases(*, phases, options):
     Arguments:
         phases: Phases of one log, in order.
         options: Those with which the log was cut: cut_out_pa and band_pa (3 % of the highest
-            pressure when not given) are used.
+            pressure when not given) are used. Default: PressureLogOptions().
 
     Returns:
         summary: What they add up to.
@@ -11708,7 +11708,7 @@ OutlookReadingsResult = _collections.namedtuple(
     "OutlookReadingsResult", ['result', 't_s', 'points'])
 
 
-def outlook_readings(*, machine, site, run, p_pa):
+def outlook_readings(*, machine, site=None, run, p_pa):
     """Times and operating points at which the receiver gauge passes given readings.
 
     Model: the times are those of freeair_prediction_times; the operating points those of
@@ -11719,7 +11719,7 @@ def outlook_readings(*, machine, site, run, p_pa):
 
     Arguments:
         machine: The machine.
-        site: The site.
+        site: The site. Default: MachineSite().
         run: The run; it goes on to the highest of the readings, to_pa is ignored.
         p_pa: Gauge readings, absolute, in any order. [Pa] Range (0;1e8).
 
@@ -11764,13 +11764,13 @@ EvidenceReadingsGetResult = _collections.namedtuple(
     "EvidenceReadingsGetResult", ['value', 'uncertainty'])
 
 
-def evidence_readings_get(*, readings, reading):
+def evidence_readings_get(*, readings=None, reading):
     """One reading and its uncertainty by code, so that a program can loop over them.
 
     Model: look-up; NaN where not taken or not given.
 
     Arguments:
-        readings: Readings.
+        readings: Readings. Default: EvidenceReadings().
         reading: Which. One of EVIDENCE_READING_* (enumeration freeair_evidence_reading).
 
     Returns:
@@ -11791,13 +11791,13 @@ EvidenceReadingsCheckResult = _collections.namedtuple(
     "EvidenceReadingsCheckResult", ['reading', 'n_taken'])
 
 
-def evidence_readings_check(*, readings):
+def evidence_readings_check(*, readings=None):
     """Whether every reading is in its documented range.
 
     Model: the ranges documented at the fields; NaN passes.
 
     Arguments:
-        readings: Readings.
+        readings: Readings. Default: EvidenceReadings().
 
     Returns:
         reading: First code whose value or uncertainty is out of range; 0 when there is none.
@@ -12133,7 +12133,7 @@ DiagnosisExpectationFromMachineResult = _collections.namedtuple(
     "DiagnosisExpectationFromMachineResult", ['subject', 'expected'])
 
 
-def diagnosis_expectation_from_machine(*, machine, site, receiver_pa=None):
+def diagnosis_expectation_from_machine(*, machine, site=None, receiver_pa=None):
     """Expected readings of a described machine at a site.
 
     Model: the crank-angle model, sound as described. Delivery and time from empty by
@@ -12152,7 +12152,7 @@ def diagnosis_expectation_from_machine(*, machine, site, receiver_pa=None):
 
     Arguments:
         machine: Description, possibly with NaN fields.
-        site: Site.
+        site: Site. Default: MachineSite().
         receiver_pa: Receiver pressure, absolute, at which interstage pressure, temperatures and
             speeds are read. [Pa] Range (0;1e8]. Default: cut_out_pa of the machine.
 
@@ -12171,7 +12171,7 @@ def diagnosis_expectation_from_machine(*, machine, site, receiver_pa=None):
     return _runtime.call("freeair_diagnosis_expectation_from_machine")((machine, site, receiver_pa,), DiagnosisExpectationFromMachineResult)
 
 
-def diagnosis_finding_compare(*, subject, expected, found, findings_capacity):
+def diagnosis_finding_compare(*, subject, expected=None, found=None, findings_capacity=None):
     """Compares readings with their expected values.
 
     Model: freeair_likelihood_deviation for each reading taken. Shares are of the expected (else the
@@ -12187,9 +12187,9 @@ def diagnosis_finding_compare(*, subject, expected, found, findings_capacity):
 
     Arguments:
         subject: Machine and test.
-        expected: What a sound machine shows here today.
-        found: What was read.
-        findings_capacity: Rows there is room for. Range [0;1e6].
+        expected: What a sound machine shows here today. Default: EvidenceReadings().
+        found: What was read. Default: EvidenceReadings().
+        findings_capacity: Rows there is room for. Range [0;1e6]. Default: as many as there are.
 
     Returns:
         findings: One for each reading.
@@ -12254,7 +12254,7 @@ def diagnosis_check_effort(*, check):
     return _runtime.call("freeair_diagnosis_check_effort")((check,), DiagnosisCheckEffortResult)
 
 
-def diagnosis_check_rank(*, subject, found, observation=None, answer=None, causes, effort_s=None, checks_capacity):
+def diagnosis_check_rank(*, subject, found=None, observation=None, answer=None, causes, effort_s=None, checks_capacity=None):
     """Ranks the checks not yet made by what they are expected to tell for their effort.
 
     Model: information is the mutual information of the causes, weighted by their probabilities, and
@@ -12267,13 +12267,13 @@ def diagnosis_check_rank(*, subject, found, observation=None, answer=None, cause
 
     Arguments:
         subject: Machine and test.
-        found: What was read already.
+        found: What was read already. Default: EvidenceReadings().
         observation: Codes of freeair_evidence_observation. Default: none.
         answer: Answers of freeair_evidence_answer. Default: none.
         causes: Causes as freeair_diagnosis_rank returned them.
         effort_s: Working time of each check by its code; NaN for its default. [s] Default:
             freeair_diagnosis_check_effort.
-        checks_capacity: Rows there is room for. Range [0;1e6].
+        checks_capacity: Rows there is room for. Range [0;1e6]. Default: as many as there are.
 
     Returns:
         checks: Checks.
@@ -12299,7 +12299,7 @@ DiagnosisRankResult = _collections.namedtuple(
     "DiagnosisRankResult", ['causes', 'reasons', 'findings', 'summary'])
 
 
-def diagnosis_rank(*, subject, expected, found, observation=None, answer=None, prior=None, options, causes_capacity, reasons_capacity, findings_capacity):
+def diagnosis_rank(*, subject, expected=None, found=None, observation=None, answer=None, prior=None, options=None, causes_capacity=None, reasons_capacity=None, findings_capacity=None):
     """Ranks the causes of what was found.
 
     Model: hypotheses are a sound machine, each cause alone, each pair of faults, and something
@@ -12325,16 +12325,16 @@ def diagnosis_rank(*, subject, expected, found, observation=None, answer=None, p
 
     Arguments:
         subject: Machine and test.
-        expected: What a sound machine shows here today.
-        found: What was read.
+        expected: What a sound machine shows here today. Default: EvidenceReadings().
+        found: What was read. Default: EvidenceReadings().
         observation: Codes of freeair_evidence_observation. Default: none.
         answer: Answers of freeair_evidence_answer. Default: none.
         prior: Prior of each cause by its code; NaN for its default. Default:
             freeair_likelihood_prior.
-        options: Options.
-        causes_capacity: Rows there is room for. Range [0;1e6].
-        reasons_capacity: Rows there is room for. Range [0;1e6].
-        findings_capacity: Rows there is room for. Range [0;1e6].
+        options: Options. Default: DiagnosisOptions().
+        causes_capacity: Rows there is room for. Range [0;1e6]. Default: as many as there are.
+        reasons_capacity: Rows there is room for. Range [0;1e6]. Default: as many as there are.
+        findings_capacity: Rows there is room for. Range [0;1e6]. Default: as many as there are.
 
     Returns:
         causes: Causes.
@@ -12365,7 +12365,7 @@ InferenceRankResult = _collections.namedtuple(
     "InferenceRankResult", ['causes', 'effects', 'reasons', 'findings', 'summary'])
 
 
-def inference_rank(*, machine, site, subject, visit, scatter, expected, found, log_t_s=None, log_p_pa=None, interstage_at_pa=None, interstage_pa=None, observation=None, answer=None, prior=None, options, causes_capacity, effects_capacity, reasons_capacity, findings_capacity):
+def inference_rank(*, machine, site=None, subject, visit=None, scatter=None, expected=None, found=None, log_t_s=None, log_p_pa=None, interstage_at_pa=None, interstage_pa=None, observation=None, answer=None, prior=None, options=None, causes_capacity=None, effects_capacity=None, reasons_capacity=None, findings_capacity=None):
     """Ranks the causes of what was found on a described machine.
 
     Model: hypotheses are a sound machine, each cause alone, each pair of faults, and something
@@ -12389,13 +12389,13 @@ def inference_rank(*, machine, site, subject, visit, scatter, expected, found, l
 
     Arguments:
         machine: The machine, sound as described. What the description holds of leaks is no fault.
-        site: The site, here and today; supply_v is not used.
+        site: The site, here and today; supply_v is not used. Default: MachineSite().
         subject: Drive, supply and service valve; what it says of stages and heads is not used.
-        visit: How the readings were taken.
-        scatter: What is not known of a sound unit.
+        visit: How the readings were taken. Default: InferenceVisit().
+        scatter: What is not known of a sound unit. Default: InferenceScatter().
         expected: Expected voltages, current, capacitances, belt deflection and duty; no more is
-            used.
-        found: What was read.
+            used. Default: EvidenceReadings().
+        found: What was read. Default: EvidenceReadings().
         log_t_s: Times of a log of the run from empty. [s] Range [0;1e7]. Default: none.
         log_p_pa: Gauge readings at these times. [Pa] Range (0;1e8]. Default: none.
         interstage_at_pa: Receiver pressures. [Pa] Range (0;1e8]. Default: none.
@@ -12404,11 +12404,11 @@ def inference_rank(*, machine, site, subject, visit, scatter, expected, found, l
         answer: Answers of freeair_evidence_answer. Default: none.
         prior: Prior of each cause by its code; NaN for its default. Default:
             freeair_likelihood_prior.
-        options: Options.
-        causes_capacity: Rows there is room for. Range [0;1e6].
-        effects_capacity: Rows there is room for. Range [0;1e6].
-        reasons_capacity: Rows there is room for. Range [0;1e6].
-        findings_capacity: Rows there is room for. Range [0;1e6].
+        options: Options. Default: DiagnosisOptions().
+        causes_capacity: Rows there is room for. Range [0;1e6]. Default: as many as there are.
+        effects_capacity: Rows there is room for. Range [0;1e6]. Default: as many as there are.
+        reasons_capacity: Rows there is room for. Range [0;1e6]. Default: as many as there are.
+        findings_capacity: Rows there is room for. Range [0;1e6]. Default: as many as there are.
 
     Returns:
         causes: Causes.

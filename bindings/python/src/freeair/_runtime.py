@@ -24,6 +24,8 @@ except ImportError:  # scalars work without
 
 DOUBLE, INT32, UINT32, SIZE, TEXT, STRUCTURE = 1, 2, 3, 4, 5, 6
 OUTPUT, ARRAY, OPTIONAL, LOWER_CLOSED, UPPER_CLOSED = 1, 2, 4, 8, 16
+TRUNCATED = 4  # status: an array was too short for every row
+FIRST_ROOM, MOST_ROOM = 256, 1 << 19  # rows of an array whose length the caller leaves to us
 C_TYPES = {DOUBLE: ctypes.c_double, INT32: ctypes.c_int32, UINT32: ctypes.c_uint32, SIZE: ctypes.c_size_t,
            TEXT: ctypes.c_char_p}
 DTYPES = {DOUBLE: "float64", INT32: "int32", UINT32: "uint32", SIZE: "uintp"}
@@ -263,6 +265,11 @@ def _layout(c_name):
     raise ImportError(f"the library does not know the structure {c_name}")
 
 
+def _all_optional(c_name):
+    """May a structure be left out, since each of its fields has a default?"""
+    return all(field.flags & OPTIONAL for field in _layout(c_name).fields.values())
+
+
 def _whole(value, argument):
     number = int(value)
     if number != value:
@@ -321,6 +328,8 @@ class Call:
                 wanted = (self.arguments[a.length].name + "_found", "n_" + a.name)
                 named = [k for k in counts if self.arguments[k].name in wanted]
                 self.found[i] = named[0] if named else counts[0] if len(counts) == 1 else None
+        # rows there is room for, of arrays whose filled part is counted: the caller may leave them to us
+        self.capacities = {self.arguments[i].length for i, count in self.found.items() if count is not None}
         self.function = getattr(LIBRARY, name)
         self.function.restype = ctypes.c_int32
 
@@ -333,6 +342,24 @@ class Call:
 
     def _single(self, values):
         given = dict(zip(self.inputs, values))
+        own = [i for i in self.capacities if given[i] is None]
+        room = FIRST_ROOM
+        while True:
+            given.update((i, room) for i in own)
+            status, cells, lengths = self._run(given)
+            if status != TRUNCATED or room >= MOST_ROOM or not self._full(own, cells, room):
+                break
+            room *= 4
+        self._judge(status, [self.arguments[i] for i in self.inputs], [given[i] for i in self.inputs])
+        return [self._result(i, cells, lengths) for i in self.outputs
+                if i not in self.found.values()]
+
+    def _full(self, own, cells, room):
+        """Has an array whose length was left to us no row to spare?"""
+        return any(self.arguments[i].length in own and cells[count].contents.value >= room
+                   for i, count in self.found.items() if count is not None)
+
+    def _run(self, given):
         cells, keep, lengths = {}, [], {}
         for i, argument in enumerate(self.arguments):
             if i in given and argument.flags & ARRAY and given[i] is not None:
@@ -341,10 +368,7 @@ class Call:
                 lengths[i] = _whole(given[i], argument)
         for i, argument in enumerate(self.arguments):
             cells[i] = self._cell(i, argument, given, lengths, keep)
-        status = self.function(*(cells[i] for i in range(len(self.arguments))))
-        self._judge(status, [self.arguments[i] for i in self.inputs], values)
-        return [self._result(i, cells, lengths) for i in self.outputs
-                if i not in self.found.values()]
+        return self.function(*(cells[i] for i in range(len(self.arguments)))), cells, lengths
 
     def _cell(self, i, argument, given, lengths, keep):
         if i in self.strides:
@@ -372,9 +396,9 @@ class Call:
         if i in self.fed:
             return ctypes.c_size_t(lengths.get(i, 0))
         if argument.structure:
-            if i in given:
-                if given[i] is None and argument.flags & OPTIONAL:
-                    return None
+            if i in given and given[i] is None and argument.flags & OPTIONAL:
+                return None
+            if i in given and (given[i] is not None or not _all_optional(argument.structure)):
                 wanted = STRUCTURES[argument.structure]
                 if not isinstance(given[i], wanted):
                     raise TypeError(f"{argument.name} takes a {wanted.__name__}, not {type(given[i]).__name__}")
