@@ -77,6 +77,7 @@
 #include <freeair/cylinder.h>
 #include <freeair/delivery.h>
 #include <freeair/intercooler.h>
+#include <freeair/wet_cooler.h>
 #include <freeair/indicator.h>
 #include <freeair/crank.h>
 #include <freeair/machine.h>

@@ -15,7 +15,7 @@ extern "C" {
  * what one does with given flows and temperatures, what its readings say about its
  * size, and the pressure between the stages at which a machine settles. Heat capacity
  * rates are mass flow times specific heat: 1005 J/(kg K) for air, 4186 for water. Dry
- * air: condensing water adds its latent heat.
+ * air: condensing water adds its latent heat, and topic wet_cooler counts it.
  * @{
  */
 

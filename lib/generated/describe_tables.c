@@ -12178,6 +12178,98 @@ static const freeair_parameter parameters_freeair_intercooler_pressure[] = {
 
 static const int32_t statuses_freeair_intercooler_pressure[] = {FREEAIR_OK, FREEAIR_WARN_LIMIT, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_VERSION, FREEAIR_ERR_NO_SOLUTION};
 
+static void loop_freeair_wet_cooler_outlet(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  char *a10 = args[10];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_wet_cooler_outlet(*(int32_t *)(void *)a0, *(double *)(void *)a1, (const freeair_condensate_flow *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, *(double *)(void *)a6, (freeair_condensate_flow *)(void *)a7, (double *)(void *)a8, (double *)(void *)a9, (double *)(void *)a10);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+    a10 += steps[10];
+  }
+}
+
+static const freeair_parameter parameters_freeair_wet_cooler_outlet[] = {
+    {"arrangement", "How the fluids pass.", "1", "", "", "freeair_intercooler_arrangement", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"ua_w_k", "Size: heat transfer coefficient times area.", "W/K", "[0;1e7]", "", "", NULL, 0.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"before", "The flow before; p_pa and t_k are needed.", "", "", "", "", &structure_freeair_condensate_flow, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_condensate_flow), -1, -1},
+    {"p_pa", "Pressure after the cooler, absolute.", "Pa", "[1000;1e7]", "", "", NULL, 1000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"separation", "Share of the water that is caught and drained behind the cooler.", "1", "[0;1]", "", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"coolant_w_k", "Heat capacity rate of the coolant.", "W/K", "[0.001;1e9]", "", "", NULL, 0.001, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"coolant_in_k", "Temperature of the coolant at the inlet, below that of the air.", "K", "[213.15;573.15]", "", "", NULL, 213.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"after", "The flow after.", "", "", "", "", &structure_freeair_condensate_flow, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_condensate_flow), -1, -1},
+    {"coolant_out_k", "Temperature of the coolant at the outlet.", "K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"heat_w", "Heat from air to coolant.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"effectiveness", "Effectiveness: the heat over the most that the lesser heat capacity rate could take up.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_wet_cooler_outlet[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
+static void loop_freeair_wet_cooler_size_from_readings(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_wet_cooler_size_from_readings(*(int32_t *)(void *)a0, (const freeair_condensate_flow *)(void *)a1, *(double *)(void *)a2, *(double *)(void *)a3, *(double *)(void *)a4, *(double *)(void *)a5, (double *)(void *)a6, (double *)(void *)a7, (double *)(void *)a8);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+  }
+}
+
+static const freeair_parameter parameters_freeair_wet_cooler_size_from_readings[] = {
+    {"arrangement", "How the fluids pass.", "1", "", "", "freeair_intercooler_arrangement", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"before", "The flow before; p_pa and t_k are needed.", "", "", "", "", &structure_freeair_condensate_flow, NAN, NAN, FREEAIR_TYPE_STRUCTURE, 0, 0u, sizeof(freeair_condensate_flow), -1, -1},
+    {"p_pa", "Pressure after the cooler, absolute.", "Pa", "[1000;1e7]", "", "", NULL, 1000.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"air_out_k", "Temperature of the air after it.", "K", "[213.15;573.15]", "", "", NULL, 213.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"coolant_w_k", "Heat capacity rate of the coolant.", "W/K", "[0.001;1e9]", "", "", NULL, 0.001, 1000000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"coolant_in_k", "Temperature of the coolant at the inlet, below that of the air.", "K", "[213.15;573.15]", "", "", NULL, 213.15, 573.15, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"ua_w_k", "Size: heat transfer coefficient times area.", "W/K", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"heat_w", "Heat from air to coolant.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"condensate_kg_s", "Water that flows along behind the cooler, before a separator.", "kg/s", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_wet_cooler_size_from_readings[] = {FREEAIR_OK, FREEAIR_WARN_EXTRAPOLATED, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NO_SOLUTION};
+
 static void loop_freeair_indicator_mep_from_card(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
   if (n == 0) return;
@@ -14903,6 +14995,8 @@ const freeair_function freeair__functions[] = {
     {"freeair_intercooler_mean_difference", "intercooler", "Logarithmic mean of two temperature differences.", "(d1 - d2)/ln(d1/d2), which is d1 where they are equal.", "Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, 11.3", parameters_freeair_intercooler_mean_difference, statuses_freeair_intercooler_mean_difference, loop_freeair_intercooler_mean_difference, 3u, 3u, 0},
     {"freeair_intercooler_coolant_flow", "intercooler", "Flow of coolant that takes up a heat within a rise of its temperature.", "m = Q/(cp rise).", "algebra: first law for steady flow", parameters_freeair_intercooler_coolant_flow, statuses_freeair_intercooler_coolant_flow, loop_freeair_intercooler_coolant_flow, 4u, 3u, 0},
     {"freeair_intercooler_pressure", "intercooler", "Pressure between two stages at which a machine settles.", "what the first stage delivers the second takes in, V1 e1 p1/T1 = V2 e2 (p - drop)/T2, with the volumetric efficiencies e of freeair_cylinder_volumetric_efficiency, between p and p1 and between p2 and p - drop. Without clearance p = drop + p1 (V1/V2)(T2/T1). Bisection, to rounding.", "algebra: continuity between the stages", parameters_freeair_intercooler_pressure, statuses_freeair_intercooler_pressure, loop_freeair_intercooler_pressure, 5u, 6u, 0},
+    {"freeair_wet_cooler_outlet", "wet_cooler", "What a cooler does with moist air.", "along the way of the air, dry and then wet, dUA = dQ/(T - Tc) in counterflow, Q by the enthalpies of freeair_condensate_step(), the coolant warmed by what the air gave up; 8 and 16 parts dry, 8 and 16 wet, each with its logarithmic mean difference, extrapolated: within 1e-5. For another arrangement NTU over that of counterflow at the same effectiveness, as freeair_intercooler_ntu() has them with the mean heat capacity rate of the air. The outlet temperature that asks for ua_w_k by false position, at most 200 steps. The film of water and its resistance are part of ua_w_k.", "Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, 11.4; IAPWS G8-10 (2010)", parameters_freeair_wet_cooler_outlet, statuses_freeair_wet_cooler_outlet, loop_freeair_wet_cooler_outlet, 11u, 6u, FREEAIR_CAUTION_HOT},
+    {"freeair_wet_cooler_size_from_readings", "wet_cooler", "Size of a cooler from its readings, and the water that falls out of the air.", "as freeair_wet_cooler_outlet(), without a search. Against the size when clean it tells fouling, on a damp day too.", "Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, 11.4; IAPWS G8-10 (2010)", parameters_freeair_wet_cooler_size_from_readings, statuses_freeair_wet_cooler_size_from_readings, loop_freeair_wet_cooler_size_from_readings, 9u, 6u, 0},
     {"freeair_indicator_mep_from_card", "indicator", "Mean effective pressure from a paper card.", "pm = area / length * scale_pa / scale_m, the spring scale given as a pressure and the height it draws.", "definition", parameters_freeair_indicator_mep_from_card, statuses_freeair_indicator_mep_from_card, loop_freeair_indicator_mep_from_card, 5u, 3u, 0},
     {"freeair_indicator_work", "indicator", "Indicated work and mean effective pressure from points of a card.", "w = -sum (p_i + p_i+1)/2 (V_i+1 - V_i) around the loop, which the last point closes to the first; positive where work is put into the gas. pm = w over the greatest less the smallest volume. The trapezoids cut corners: the ideal diagram at equal crank angles, ratio up to 12, errs by less than 0.06 % with 180 points and 0.005 % with 720. A dead centre that is off by one degree costs far more: 2 % at a ratio of 3, 4 % at 8, up to 9 % at 12.", "algebra: closed integral of -p dV by the trapezoid rule", parameters_freeair_indicator_work, statuses_freeair_indicator_work, loop_freeair_indicator_work, 5u, 4u, 0},
     {"freeair_indicator_exponent", "indicator", "Polytropic exponent along a stretch of a card, by least squares.", "ln p = a - n ln V fitted to the points of a compression or re-expansion, all valves shut. The standard uncertainty comes from their scatter, points - 2 degrees of freedom; it does not contain an error of pressure or clearance that all points share. An error of 0.01 in the clearance moves the exponent of compression by 0.02 to 0.03, that of re-expansion by 0.06 to 0.3.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement, H.3, straight line by least squares", parameters_freeair_indicator_exponent, statuses_freeair_indicator_exponent, loop_freeair_indicator_exponent, 5u, 5u, 0},
@@ -15393,6 +15487,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {333, 335, 334, 332, 31, 28, 30, 27, 32, 29, 148, 149, 151, 147, 146, 143, 152, 150, 153, 144, 145, 289, 287, 288, 286, 285, 284, 124, 117, 122, 125, 118, 120, 128, 130, 131, 129, 127, 123, 126, 119, 121, 179, 177, 180, 176, 178, 175, 222, 223, 217, 224, 219, 218, 221, 220, 215, 214, 216, 79, 81, 80, 174, 168, 173, 169, 170, 172, 171, 265, 263, 264, 261, 262, 259, 266, 260, 19, 23, 22, 24, 26, 18, 20, 25, 21, 365, 368, 369, 364, 370, 367, 366, 376, 375, 339, 343, 342, 338, 345, 344, 346, 336, 337, 340, 341, 350, 351, 348, 347, 349, 316, 312, 314, 315, 311, 310, 313, 69, 70, 71, 72, 73, 412, 413, 409, 410, 411, 414, 407, 408, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 392, 321, 322, 319, 323, 320, 318, 324, 317, 59, 60, 61, 394, 396, 395, 386, 384, 385, 208, 206, 209, 210, 205, 207, 273, 267, 272, 274, 269, 268, 271, 270, 373, 374, 196, 198, 195, 197, 194, 193, 157, 155, 154, 159, 160, 162, 161, 156, 158, 76, 77, 78, 82, 83, 362, 363, 360, 361, 415, 356, 358, 352, 357, 353, 354, 359, 355, 200, 204, 201, 203, 199, 202, 303, 309, 304, 301, 306, 305, 307, 302, 308, 300, 404, 402, 406, 403, 399, 397, 400, 398, 401, 405, 371, 372, 64, 65, 68, 67, 62, 63, 66, 422, 421, 423, 424, 425, 109, 107, 106, 98, 104, 101, 108, 99, 102, 100, 97, 105, 103, 244, 242, 240, 239, 236, 237, 241, 245, 243, 238, 111, 112, 110, 114, 115, 116, 113, 163, 166, 167, 164, 165, 393, 226, 228, 225, 227, 230, 231, 229, 235, 233, 232, 234, 186, 189, 187, 188, 184, 190, 191, 192, 185, 380, 379, 377, 378, 390, 388, 389, 391, 134, 135, 139, 138, 137, 141, 132, 133, 136, 140, 142, 382, 383, 387, 331, 329, 330, 325, 326, 327, 328, 381, 251, 248, 246, 247, 249, 252, 250, 255, 253, 256, 254, 277, 281, 282, 280, 278, 279, 275, 276, 283, 7, 9, 8, 11, 10, 13, 12, 14, 15, 213, 212, 211, 258, 257, 181, 182, 183, 58, 52, 56, 57, 54, 53, 55, 87, 85, 90, 84, 89, 88, 86, 92, 94, 93, 96, 95, 91, 417, 418, 416, 420, 419, 5, 3, 4, 2, 6, 0, 1, 17, 16, 297, 298, 299, 294, 295, 290, 293, 291, 292, 296, 75, 74};
+const uint16_t freeair__functions_by_name[] = {333, 335, 334, 332, 31, 28, 30, 27, 32, 29, 148, 149, 151, 147, 146, 143, 152, 150, 153, 144, 145, 289, 287, 288, 286, 285, 284, 124, 117, 122, 125, 118, 120, 128, 130, 131, 129, 127, 123, 126, 119, 121, 179, 177, 180, 176, 178, 175, 222, 223, 217, 224, 219, 218, 221, 220, 215, 214, 216, 79, 81, 80, 174, 168, 173, 169, 170, 172, 171, 265, 263, 264, 261, 262, 259, 266, 260, 19, 23, 22, 24, 26, 18, 20, 25, 21, 367, 370, 371, 366, 372, 369, 368, 378, 377, 339, 343, 342, 338, 345, 344, 346, 336, 337, 340, 341, 350, 351, 348, 347, 349, 316, 312, 314, 315, 311, 310, 313, 69, 70, 71, 72, 73, 414, 415, 411, 412, 413, 416, 409, 410, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 394, 321, 322, 319, 323, 320, 318, 324, 317, 59, 60, 61, 396, 398, 397, 388, 386, 387, 208, 206, 209, 210, 205, 207, 273, 267, 272, 274, 269, 268, 271, 270, 375, 376, 196, 198, 195, 197, 194, 193, 157, 155, 154, 159, 160, 162, 161, 156, 158, 76, 77, 78, 82, 83, 364, 365, 362, 363, 417, 356, 358, 352, 357, 353, 354, 359, 355, 200, 204, 201, 203, 199, 202, 303, 309, 304, 301, 306, 305, 307, 302, 308, 300, 406, 404, 408, 405, 401, 399, 402, 400, 403, 407, 373, 374, 64, 65, 68, 67, 62, 63, 66, 424, 423, 425, 426, 427, 109, 107, 106, 98, 104, 101, 108, 99, 102, 100, 97, 105, 103, 244, 242, 240, 239, 236, 237, 241, 245, 243, 238, 111, 112, 110, 114, 115, 116, 113, 163, 166, 167, 164, 165, 395, 226, 228, 225, 227, 230, 231, 229, 235, 233, 232, 234, 186, 189, 187, 188, 184, 190, 191, 192, 185, 382, 381, 379, 380, 392, 390, 391, 393, 134, 135, 139, 138, 137, 141, 132, 133, 136, 140, 142, 384, 385, 389, 331, 329, 330, 325, 326, 327, 328, 383, 251, 248, 246, 247, 249, 252, 250, 255, 253, 256, 254, 277, 281, 282, 280, 278, 279, 275, 276, 283, 7, 9, 8, 11, 10, 13, 12, 14, 15, 213, 212, 211, 258, 257, 181, 182, 183, 58, 52, 56, 57, 54, 53, 55, 87, 85, 90, 84, 89, 88, 86, 92, 94, 93, 96, 95, 91, 419, 420, 418, 422, 421, 5, 3, 4, 2, 6, 0, 1, 17, 16, 297, 298, 299, 294, 295, 290, 293, 291, 292, 296, 75, 74, 360, 361};
 
 const uint16_t freeair__constants_by_name[] = {78, 79, 76, 77, 80, 81, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 123, 121, 122, 47, 44, 45, 48, 46, 357, 349, 350, 348, 354, 346, 347, 345, 358, 355, 352, 351, 353, 356, 203, 202, 199, 200, 201, 197, 198, 205, 204, 140, 141, 139, 142, 51, 52, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 245, 336, 286, 337, 333, 249, 251, 252, 231, 250, 271, 260, 301, 239, 256, 246, 280, 257, 213, 285, 228, 240, 330, 311, 266, 229, 264, 307, 253, 335, 263, 270, 332, 299, 267, 221, 284, 222, 329, 237, 262, 308, 281, 214, 259, 244, 317, 220, 243, 219, 283, 255, 302, 216, 273, 225, 318, 315, 272, 296, 224, 241, 206, 209, 207, 208, 265, 295, 327, 328, 314, 258, 288, 287, 306, 289, 290, 233, 316, 218, 242, 217, 282, 304, 303, 236, 323, 319, 277, 212, 210, 238, 247, 248, 215, 223, 324, 254, 320, 293, 310, 309, 230, 331, 274, 226, 268, 325, 234, 292, 276, 279, 300, 326, 235, 278, 294, 321, 322, 269, 298, 297, 313, 312, 261, 227, 291, 305, 334, 275, 232, 211, 124, 137, 138, 130, 131, 132, 133, 134, 135, 136, 127, 128, 129, 125, 126, 171, 167, 169, 168, 158, 176, 157, 160, 162, 156, 153, 164, 163, 173, 155, 159, 161, 154, 152, 175, 172, 170, 165, 174, 166, 111, 113, 105, 103, 104, 116, 117, 115, 118, 120, 112, 110, 106, 114, 108, 107, 119, 109, 82, 83, 144, 148, 149, 147, 145, 146, 340, 343, 342, 341, 339, 344, 338, 151, 150, 371, 370, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 74, 75, 88, 91, 87, 84, 86, 89, 90, 85, 0, 366, 368, 367, 365, 369, 98, 95, 102, 97, 100, 101, 99, 96, 178, 179, 177, 196, 195, 194, 191, 193, 190, 192, 189, 188, 187, 186, 143, 182, 183, 185, 180, 181, 184, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 94, 93, 92, 50, 49, 359, 360, 362, 364, 363, 361, 41, 43, 42, 1, 3, 5, 2, 4};

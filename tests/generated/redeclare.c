@@ -389,6 +389,8 @@ int32_t freeair_intercooler_approach(double air_in_k, double air_out_k, double c
 int32_t freeair_intercooler_mean_difference(double difference1_k, double difference2_k, double *mean_k);
 int32_t freeair_intercooler_coolant_flow(double heat_w, double cp_j_kg_k, double rise_k, double *mass_kg_s);
 int32_t freeair_intercooler_pressure(const freeair_intercooler_stages *stages, double *p_pa, double *efficiency1, double *efficiency2, double *delivery_m3_s);
+int32_t freeair_wet_cooler_outlet(int32_t arrangement, double ua_w_k, const freeair_condensate_flow *before, double p_pa, double separation, double coolant_w_k, double coolant_in_k, freeair_condensate_flow *after, double *coolant_out_k, double *heat_w, double *effectiveness);
+int32_t freeair_wet_cooler_size_from_readings(int32_t arrangement, const freeair_condensate_flow *before, double p_pa, double air_out_k, double coolant_w_k, double coolant_in_k, double *ua_w_k, double *heat_w, double *condensate_kg_s);
 int32_t freeair_indicator_mep_from_card(double area_m2, double length_m, double scale_pa, double scale_m, double *mep_pa);
 int32_t freeair_indicator_work(const double *p_pa, const double *v_m3, size_t points, double *w_j, double *mep_pa);
 int32_t freeair_indicator_exponent(const double *p_pa, const double *v_m3, size_t points, double *n, double *n_uncertainty);

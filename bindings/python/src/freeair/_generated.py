@@ -10735,6 +10735,89 @@ def intercooler_pressure(*, stages):
     return _runtime.call("freeair_intercooler_pressure")((stages,), IntercoolerPressureResult)
 
 
+WetCoolerOutletResult = _collections.namedtuple(
+    "WetCoolerOutletResult", ['after', 'coolant_out_k', 'heat_w', 'effectiveness'])
+
+
+def wet_cooler_outlet(*, arrangement, ua_w_k, before, p_pa, separation, coolant_w_k, coolant_in_k):
+    """What a cooler does with moist air.
+
+    Model: along the way of the air, dry and then wet, dUA = dQ/(T - Tc) in counterflow, Q by the
+    enthalpies of freeair_condensate_step(), the coolant warmed by what the air gave up; 8 and 16
+    parts dry, 8 and 16 wet, each with its logarithmic mean difference, extrapolated: within 1e-5.
+    For another arrangement NTU over that of counterflow at the same effectiveness, as
+    freeair_intercooler_ntu() has them with the mean heat capacity rate of the air. The outlet
+    temperature that asks for ua_w_k by false position, at most 200 steps. The film of water and its
+    resistance are part of ua_w_k.
+
+    Arguments:
+        arrangement: How the fluids pass. One of INTERCOOLER_ARRANGEMENT_* (enumeration
+            freeair_intercooler_arrangement).
+        ua_w_k: Size: heat transfer coefficient times area. [W/K] Range [0;1e7].
+        before: The flow before; p_pa and t_k are needed.
+        p_pa: Pressure after the cooler, absolute. [Pa] Range [1000;1e7].
+        separation: Share of the water that is caught and drained behind the cooler. Range [0;1].
+        coolant_w_k: Heat capacity rate of the coolant. [W/K] Range [0.001;1e9].
+        coolant_in_k: Temperature of the coolant at the inlet, below that of the air. [K] Range
+            [213.15;573.15].
+
+    Returns:
+        after: The flow after.
+        coolant_out_k: Temperature of the coolant at the outlet. [K]
+        heat_w: Heat from air to coolant. [W]
+        effectiveness: Effectiveness: the heat over the most that the lesser heat capacity rate
+            could take up.
+
+    Raises:
+        StructureVersionError: a structure has an unknown size
+        DomainError: an input or field is outside its range, or the coolant is not colder than the
+            air
+        NoSolutionError: there would be more than ten times as much vapour as air
+
+    Caution: Discharge parts burn; let them cool.
+
+    Source: Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, 11.4; IAPWS G8-10 (2010)
+    """
+    return _runtime.call("freeair_wet_cooler_outlet")((arrangement, ua_w_k, before, p_pa, separation, coolant_w_k, coolant_in_k,), WetCoolerOutletResult)
+
+
+WetCoolerSizeFromReadingsResult = _collections.namedtuple(
+    "WetCoolerSizeFromReadingsResult", ['ua_w_k', 'heat_w', 'condensate_kg_s'])
+
+
+def wet_cooler_size_from_readings(*, arrangement, before, p_pa, air_out_k, coolant_w_k, coolant_in_k):
+    """Size of a cooler from its readings, and the water that falls out of the air.
+
+    Model: as freeair_wet_cooler_outlet(), without a search. Against the size when clean it tells
+    fouling, on a damp day too.
+
+    Arguments:
+        arrangement: How the fluids pass. One of INTERCOOLER_ARRANGEMENT_* (enumeration
+            freeair_intercooler_arrangement).
+        before: The flow before; p_pa and t_k are needed.
+        p_pa: Pressure after the cooler, absolute. [Pa] Range [1000;1e7].
+        air_out_k: Temperature of the air after it. [K] Range [213.15;573.15].
+        coolant_w_k: Heat capacity rate of the coolant. [W/K] Range [0.001;1e9].
+        coolant_in_k: Temperature of the coolant at the inlet, below that of the air. [K] Range
+            [213.15;573.15].
+
+    Returns:
+        ua_w_k: Size: heat transfer coefficient times area. [W/K]
+        heat_w: Heat from air to coolant. [W]
+        condensate_kg_s: Water that flows along behind the cooler, before a separator. [kg/s]
+
+    Raises:
+        StructureVersionError: before has an unknown size
+        DomainError: an input or field is outside its range, or the coolant or the outlet is not
+            colder than the inlet
+        NoSolutionError: no cooler of this arrangement gives such readings, or there would be more
+            than ten times as much vapour as air
+
+    Source: Incropera and DeWitt, Fundamentals of Heat and Mass Transfer, 11.4; IAPWS G8-10 (2010)
+    """
+    return _runtime.call("freeair_wet_cooler_size_from_readings")((arrangement, before, p_pa, air_out_k, coolant_w_k, coolant_in_k,), WetCoolerSizeFromReadingsResult)
+
+
 def indicator_mep_from_card(*, area_m2, length_m, scale_pa, scale_m):
     """Mean effective pressure from a paper card.
 
@@ -13645,6 +13728,8 @@ __all__ = [
     "WARN_LIMIT",
     "WARN_TRANSITION",
     "WARN_TRUNCATED",
+    "WetCoolerOutletResult",
+    "WetCoolerSizeFromReadingsResult",
     "acceptance_correct",
     "acceptance_energy_verdict",
     "acceptance_flow_verdict",
@@ -14094,4 +14179,6 @@ __all__ = [
     "vessel_wall_required",
     "wet_bulb_humidity_ratio",
     "wet_bulb_temperature",
+    "wet_cooler_outlet",
+    "wet_cooler_size_from_readings",
 ]

@@ -3277,6 +3277,27 @@ class IntercoolerPressureResult(NamedTuple):
 
 def intercooler_pressure(*, stages: IntercoolerStages) -> IntercoolerPressureResult: ...
 
+class WetCoolerOutletResult(NamedTuple):
+    after: CondensateFlow
+    coolant_out_k: float
+    heat_w: float
+    effectiveness: float
+
+@overload
+def wet_cooler_outlet(*, arrangement: int, ua_w_k: float, before: CondensateFlow, p_pa: float, separation: float, coolant_w_k: float, coolant_in_k: float) -> WetCoolerOutletResult: ...
+@overload
+def wet_cooler_outlet(*, arrangement: _Array, ua_w_k: _Array, before: CondensateFlow, p_pa: _Array, separation: _Array, coolant_w_k: _Array, coolant_in_k: _Array) -> Any: ...
+
+class WetCoolerSizeFromReadingsResult(NamedTuple):
+    ua_w_k: float
+    heat_w: float
+    condensate_kg_s: float
+
+@overload
+def wet_cooler_size_from_readings(*, arrangement: int, before: CondensateFlow, p_pa: float, air_out_k: float, coolant_w_k: float, coolant_in_k: float) -> WetCoolerSizeFromReadingsResult: ...
+@overload
+def wet_cooler_size_from_readings(*, arrangement: _Array, before: CondensateFlow, p_pa: _Array, air_out_k: _Array, coolant_w_k: _Array, coolant_in_k: _Array) -> Any: ...
+
 @overload
 def indicator_mep_from_card(*, area_m2: float, length_m: float, scale_pa: float, scale_m: float) -> float: ...
 @overload
