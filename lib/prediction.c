@@ -84,10 +84,11 @@ int32_t freeair__pump_run_prepare(const freeair_machine *machine, const freeair_
   q->to_p = freeair__given(to_reading) ? to_reading - m->gauge_error_pa : m->cut_out_pa + m->switch_error_pa;
   if (!(q->from_p > 0.0 && q->from_p < q->to_p && q->to_p <= 2e8)) return FREEAIR_ERR_DOMAIN;
   describe_receiver(&q->c, &q->receiver);
-  if (q->run.start == FREEAIR_PREDICTION_DRAWN_DOWN)
-    freeair__receiver_draw_down(&q->receiver, m->cut_out_pa + m->switch_error_pa, q->from_p, q->run.draw_down_s,
-                                &q->start);
-  else if (q->run.start == FREEAIR_PREDICTION_GIVEN)
+  if (q->run.start == FREEAIR_PREDICTION_DRAWN_DOWN) {
+    if (freeair__receiver_draw_down(&q->receiver, m->cut_out_pa + m->switch_error_pa, q->from_p, q->run.draw_down_s,
+                                    &q->start) < 0)
+      return FREEAIR_ERR_NO_CONVERGENCE;
+  } else if (q->run.start == FREEAIR_PREDICTION_GIVEN)
     freeair__receiver_set(&q->receiver, q->from_p, freeair__or(q->run.gas_k, ta), freeair__or(q->run.wall_k, ta),
                           &q->start);
   else
@@ -98,6 +99,10 @@ int32_t freeair__pump_run_prepare(const freeair_machine *machine, const freeair_
   if (q->from_p > pa && q->receiver.demand_kg_s == 0.0 && q->receiver.leak_area == 0.0) low = q->from_p;
   status = freeair__delivery_map_build(&q->c, low, q->to_p, q->run.nodes, q->run.accuracy, &q->map, starts,
                                        points, evaluations);
+  /* and so may a pump that lets back more than it brings */
+  if (status == FREEAIR_OK && low > pa && q->map.value[FREEAIR__DELIVERY_MASS][0] < 0.0)
+    status = freeair__delivery_map_build(&q->c, pa, q->to_p, q->run.nodes, q->run.accuracy, &q->map, starts,
+                                         points, evaluations);
   q->receiver.map = &q->map;
   return status;
 }
@@ -114,11 +119,9 @@ static double free_air(const freeair__cycle *c, double mass)
 
 static double delivery_at(const freeair__pump_run *q, const freeair__receiver_state *s)
 {
-  double mass;
-  double enthalpy;
-  double power;
-  freeair__delivery_map_at(&q->map, freeair__receiver_pressure(&q->receiver, s), &mass, &enthalpy, &power);
-  return free_air(&q->c, mass);
+  double pump[FREEAIR__DELIVERY_QUANTITIES];
+  freeair__delivery_map_at(&q->map, freeair__receiver_pressure(&q->receiver, s), pump);
+  return free_air(&q->c, pump[FREEAIR__DELIVERY_MASS]);
 }
 
 static double gas_temperature(const freeair__pump_run *q, const freeair__receiver_state *s)

@@ -316,7 +316,8 @@ static void forget(history *a)
 int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__cycle_state *s,
                              freeair__cycle_work *work, freeair__cycle_sums *sums, freeair__cycle_effort *effort)
 {
-  enum { most_revolutions = 1000, plain_after = 300, patience = 15, first_tangents = 5, fresh_tangents = 10 };
+  enum { most_revolutions = 1000, plain_after = 200, patience = 15, first_tangents = 5, fresh_tangents = 10 };
+  enum { careful_after = 30, most_retreats = 8 };
   memset(effort, 0, sizeof *effort);
   int cold = !s->known;
   if (cold) {
@@ -337,6 +338,9 @@ int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__
   int fresh = 0;   /* tangents still to be taken afresh, once mixing has stalled */
   double best = INFINITY;
   double norm_before = INFINITY;
+  int retreats = 0;
+  double norm_kept = INFINITY; /* at z_kept, the last state that was no worse than where it came from */
+  double z_kept[UNKNOWNS] = {0.0};
   double z[UNKNOWNS] = {0.0};
   double g[UNKNOWNS] = {0.0};
   double r[UNKNOWNS] = {0.0};
@@ -347,6 +351,14 @@ int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__
   for (int revolution = 0; revolution < most_revolutions; revolution++) {
     int full = tolerance <= finest && levelled > 0;
     int plain = revolution >= plain_after; /* what the machine itself would do */
+    if (revolution == plain_after) {
+      fresh = 0;
+      finest = 0.1 * accuracy;
+      tolerance = coarse;
+      levelled = 0;
+      best = INFINITY;
+      freeair__cycle_remesh(&work->mesh, work->tolerance / tolerance);
+    }
     int with_tangent = !plain && (!work->factored || fresh > 0 ||
                        (norm_before > 0.02 && tolerance > finest && tangents < first_tangents));
     if (!apply(c, s, tolerance, work, with_tangent, sums, full, &image, effort)) {
@@ -356,6 +368,8 @@ int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__
       work->mesh.n = 0;
       continue;
     }
+    for (int v = 0; plain && v < c->n_cylinders; v++)
+      if (!(s->wall[v] < 3000.0)) return FREEAIR_ERR_NO_SOLUTION; /* iron would boil */
     pack(c, &image, g);
     double norm = 0.0;
     double bare[UNKNOWNS];
@@ -374,6 +388,17 @@ int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__
       norm_before = norm;
       continue;
     }
+    if (revolution >= careful_after && !plain && norm > 3.0 * norm_kept && retreats < most_retreats) {
+      /* across the bend of a valve that opens: go back most of the way */
+      retreats++;
+      for (int i = 0; i < n; i++) z[i] = z_kept[i] + 0.3 * (z[i] - z_kept[i]);
+      if (!unpack(c, z, s)) return FREEAIR_ERR_NO_SOLUTION;
+      forget(&past);
+      continue;
+    }
+    retreats = 0;
+    norm_kept = norm;
+    memcpy(z_kept, z, sizeof z_kept);
     if (work->factored && !plain) {
       newton_step(c, work, bare, r);
       for (int i = 0; i < n; i++) g[i] = z[i] + r[i];
@@ -391,10 +416,10 @@ int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__
       if (--fresh == 0) {
         /* errors of the steps may be what keeps it from repeating */
         waiting = 0;
-        tightened = finest > 1e-7;
+        tightened = finest > 1e-6;
         if (tightened) finest *= 0.1;
       }
-    } else if (waiting >= patience) {
+    } else if (waiting >= patience && !plain) {
       fresh = fresh_tangents;
     }
     if (with_tangent) tangents++;

@@ -8,17 +8,22 @@
 
 enum { FREEAIR__NODES_MOST = 32 };
 
-/* Flow into the receiver over the square root of its pressure: value and slope
- * at each node of a monotone cubic. */
+/* What passes between line and receiver, and the power it takes. */
+enum freeair__delivery_quantity {
+  FREEAIR__DELIVERY_MASS,     /* net, into the receiver */
+  FREEAIR__DELIVERY_BACK,     /* that part of it which goes back, positive */
+  FREEAIR__DELIVERY_ENTHALPY, /* net, with a receiver at ambient temperature */
+  FREEAIR__DELIVERY_POWER,
+  FREEAIR__DELIVERY_QUANTITIES
+};
+
+/* These over the square root of the receiver's pressure: value and slope at each
+ * node of a monotone cubic. */
 typedef struct freeair__delivery_map {
   int n;
   double root_p[FREEAIR__NODES_MOST];
-  double mass[FREEAIR__NODES_MOST];
-  double enthalpy[FREEAIR__NODES_MOST];
-  double power[FREEAIR__NODES_MOST];
-  double mass_slope[FREEAIR__NODES_MOST];
-  double enthalpy_slope[FREEAIR__NODES_MOST];
-  double power_slope[FREEAIR__NODES_MOST];
+  double value[FREEAIR__DELIVERY_QUANTITIES][FREEAIR__NODES_MOST];
+  double slope[FREEAIR__DELIVERY_QUANTITIES][FREEAIR__NODES_MOST];
 } freeair__delivery_map;
 
 typedef struct freeair__receiver {
@@ -44,8 +49,8 @@ typedef struct freeair__receiver_state {
 int32_t freeair__delivery_map_build(freeair__cycle *c, double low_p, double high_p, int n, double accuracy,
                                     freeair__delivery_map *map, freeair__cycle_start *starts,
                                     freeair_cycle_result *points, int32_t *evaluations);
-void freeair__delivery_map_at(const freeair__delivery_map *map, double p, double *mass, double *enthalpy,
-                              double *power);
+void freeair__delivery_map_at(const freeair__delivery_map *map, double p,
+                              double quantity[FREEAIR__DELIVERY_QUANTITIES]);
 
 double freeair__receiver_pressure(const freeair__receiver *r, const freeair__receiver_state *s);
 void freeair__receiver_set(const freeair__receiver *r, double p, double gas_t, double wall_t,
@@ -59,8 +64,9 @@ double freeair__receiver_orifice(const freeair__cycle *c, double area, double p,
 int freeair__receiver_advance(const freeair__receiver *r, double end_t, double end_p,
                               freeair__receiver_state *s);
 
-/* Draws the receiver down from one pressure to another at a steady rate. */
-void freeair__receiver_draw_down(const freeair__receiver *r, double from_p, double to_p, double duration,
-                                 freeair__receiver_state *s);
+/* Draws the receiver, soaked, down from one pressure to another at a steady rate;
+ * negative on failure. */
+int freeair__receiver_draw_down(const freeair__receiver *r, double from_p, double to_p, double duration,
+                                freeair__receiver_state *s);
 
 #endif

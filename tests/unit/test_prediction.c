@@ -6,6 +6,8 @@
 #include <freeair/rating.h>
 #include <freeair/status.h>
 
+#include "random_machine.h"
+
 #include <check.h>
 #include <stdlib.h>
 
@@ -243,6 +245,89 @@ START_TEST(leak_down_tends_to_the_closed_form)
 }
 END_TEST
 
+/* Choked outflow without heat follows from m/m0 = (1 + (k-1)/2 b t)^(-2/(k-1)),
+ * b = A/V sqrt(k R T0) (2/(k+1))^((k+1)/(2(k-1))) (algebra), however short it is;
+ * in the end nothing is left but ambient pressure. */
+START_TEST(a_tiny_receiver_empties_through_any_hole)
+{
+  const double volumes[] = {1e-3, 1e-5, 1e-9};
+  const double holes[] = {1e-6, 1e-3, 0.99};
+  for (int v = 0; v < 3; v++)
+    for (int h = 0; h < 3; h++) {
+      freeair_machine m = shop_unit();
+      freeair_machine_site s = FREEAIR_MACHINE_SITE_INIT;
+      m.receiver_m3 = volumes[v];
+      m.receiver_gas_ua_w_k = 0.0;
+      m.downstream_leak_m2 = holes[h];
+      double b = holes[h] / volumes[v] * sqrt(1.4 * 287.05 * 293.15) * pow(2.0 / 2.4, 3.0);
+      double t[3];
+      double p[3];
+      ck_assert_int_eq(freeair_prediction_leak_down(&m, &s, 10e5, NAN, NAN, 1.0 / b, 1, 1, t, p, 3), FREEAIR_OK);
+      for (int i = 0; i < 3; i++)
+        ck_assert_double_eq_tol(p[i] / (10e5 * pow(1.0 + 0.2 * b * t[i], -7.0)), 1.0, 1e-7);
+      ck_assert_int_eq(freeair_prediction_leak_down(&m, &s, 10e5, NAN, NAN, 1e7, 1, 1, t, p, 3), FREEAIR_OK);
+      ck_assert_double_eq_tol(p[1], ambient, 1e-3);
+      ck_assert_double_eq_tol(p[2], ambient, 1e-3);
+    }
+}
+END_TEST
+
+static int how_many(int few, int many)
+{
+  return getenv("FREEAIR_LONG") != NULL ? many : few;
+}
+
+START_TEST(leak_down_never_fails)
+{
+  int n = how_many(1000, 20000);
+  for (int i = 0; i < n; i++) {
+    chance c = chance_of(4000000u + (uint64_t)i);
+    freeair_machine m = extreme_machine(&c, i % 2 == 0 ? 1.0 : 100.0);
+    freeair_machine_site s = extreme_site(&c);
+    m.receiver_m3 = log_between(&c, 1e-7, 10.0);
+    m.downstream_leak_m2 = log_between(&c, 1e-10, 1.0);
+    double from = log_between(&c, 1.5e5, 1e7);
+    double gas = uniform(&c) < 0.5 ? NAN : between(&c, 240.0, 600.0);
+    double t[9];
+    double p[9];
+    int32_t status = freeair_prediction_leak_down(&m, &s, from, gas, NAN, log_between(&c, 1e-4, 1e7), 1, 1, t, p, 9);
+    ck_assert_msg(status == FREEAIR_OK, "leak-down %d: status %d", i, (int)status);
+    for (int k = 1; k < 9; k++) {
+      ck_assert(p[k] > 0.0);
+      if (isfinite(gas)) continue; /* cooling draws the pressure down by itself */
+      ck_assert_msg(p[k] <= p[k - 1] * (1.0 + 1e-6), "leak-down %d rises at %d", i, k);
+      ck_assert_double_ge(p[k], s.barometric_pa * (1.0 - 1e-6));
+    }
+  }
+}
+END_TEST
+
+/* Pump-up and level-off of machines at the ends of what could be built. */
+START_TEST(extreme_runs_never_fail)
+{
+  int n = how_many(60, 2000);
+  for (int i = 0; i < n; i++) {
+    chance c = chance_of(3000000u + (uint64_t)i);
+    freeair_machine m = extreme_machine(&c, i % 2 == 0 ? 1.0 : 5.0);
+    freeair_machine_site s = extreme_site(&c);
+    random_faults(&c, &m, &s);
+    freeair_prediction_run run = FREEAIR_PREDICTION_RUN_INIT;
+    run.start = up_to(&c, 2);
+    if (uniform(&c) < 0.5) run.from_pa = m.gauge_error_pa > 0.0 ? NAN : between(&c, 1.2e5, 4e5);
+    outcome o;
+    o.r = (freeair_prediction_result)FREEAIR_PREDICTION_RESULT_INIT;
+    o.status = freeair_prediction_pumpup(&m, &s, &run, &o.r, o.t, o.p, o.gas, o.delivery, POINTS);
+    ck_assert_msg(o.status >= 0, "pump-up %d: status %d", i, (int)o.status);
+    for (int k = 0; k < POINTS; k++)
+      ck_assert_msg(o.p[k] > 0.0 && o.gas[k] > 80.0 && o.gas[k] < 1500.0, "pump-up %d: %g Pa, %g K", i, o.p[k],
+                    o.gas[k]);
+    double level;
+    int32_t status = freeair_prediction_level_off(&m, &s, NAN, &level);
+    ck_assert_msg(status >= 0 && level > 0.0, "level-off %d: status %d", i, (int)status);
+  }
+}
+END_TEST
+
 START_TEST(outlook_is_times_and_points_together)
 {
   static const int32_t faults[] = {FREEAIR_FAULT_NONE, FREEAIR_FAULT_LP_SUCTION_VALVE, FREEAIR_FAULT_HP_RINGS};
@@ -300,7 +385,7 @@ END_TEST
 int main(void)
 {
   TCase *tcase = tcase_create("prediction");
-  tcase_set_timeout(tcase, 300);
+  tcase_set_timeout(tcase, 1800);
   tcase_add_test(tcase, sound_unit_takes_five_minutes);
   tcase_add_test(tcase, isothermal_rule_reads_too_much);
   tcase_add_test(tcase, start_state_matters);
@@ -312,6 +397,9 @@ int main(void)
   tcase_add_test(tcase, what_is_not_reached_is_infinite);
   tcase_add_test(tcase, a_wrong_gauge_shifts_readings);
   tcase_add_test(tcase, leak_down_tends_to_the_closed_form);
+  tcase_add_test(tcase, a_tiny_receiver_empties_through_any_hole);
+  tcase_add_test(tcase, leak_down_never_fails);
+  tcase_add_test(tcase, extreme_runs_never_fail);
   tcase_add_test(tcase, outlook_is_times_and_points_together);
   tcase_add_test(tcase, rating_is_met_by_what_is_unknown);
   Suite *suite = suite_create("prediction");
