@@ -14,6 +14,14 @@ extern "C" {
  * its description: areas, clearances, speeds, voltages, restrictions, set
  * points. Each fault has a severity from 0, as described, to 1, the worst that
  * is found in the field. Faults combine by applying one after the other.
+ *
+ * The parameter always grows with the severity, and so does what the fault costs
+ * in delivery, with one exception that is physics: a valve, a check valve or a
+ * gasket passes air both ways, and wide open it throttles less than half open.
+ * The loss of these grows to a greatest one and may then shrink, once, by less
+ * than 1 % of the displacement with most machines; up to 3 % with a discharge
+ * valve of the second stage near cut-out, 9 % with one valve of a twin (whose
+ * other cylinder breathes what the first has heated). The guide has the figures.
  * @{
  */
 
@@ -91,8 +99,8 @@ FREEAIR_API int32_t freeair_fault_applies(const freeair_machine *machine, int32_
 /** Applies a fault to a description and its site.
  *
  * Model: the change documented at each code, in addition to what the
- * description already holds; continuous and monotone in the severity, and none
- * at severity 0. A valve fault of a stage of several cylinders affects the first
+ * description already holds; the parameter is continuous and monotone in the
+ * severity, and unchanged at severity 0. A valve fault of a stage of several cylinders affects the first
  * of them, unless lp_leaking_cylinders or hp_leaking_cylinders says otherwise
  * or the stage already leaks.
  * The outputs may be the same structures as the inputs.
