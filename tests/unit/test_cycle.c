@@ -225,9 +225,10 @@ static double share(const freeair_machine *m, const freeair_machine_site *s, int
 
 /* Faults that cost delivery from the first to the last bit of severity. */
 static const int32_t always_costly[] = {
-    FREEAIR_FAULT_INTAKE_FILTER,  FREEAIR_FAULT_HP_GASKET_OUTSIDE, FREEAIR_FAULT_HP_RINGS, FREEAIR_FAULT_INTERSTAGE_LEAK,
-    FREEAIR_FAULT_RELIEF_WEAK,    FREEAIR_FAULT_UNLOADER_LEAK,     FREEAIR_FAULT_BELT_SLIP, FREEAIR_FAULT_PULLEY,
-    FREEAIR_FAULT_LOW_VOLTAGE,    FREEAIR_FAULT_RUN_CAPACITOR,
+    FREEAIR_FAULT_INTAKE_FILTER,    FREEAIR_FAULT_HP_GASKET_OUTSIDE, FREEAIR_FAULT_HP_RINGS,
+    FREEAIR_FAULT_INTERSTAGE_LEAK,  FREEAIR_FAULT_RELIEF_WEAK,       FREEAIR_FAULT_UNLOADER_LEAK,
+    FREEAIR_FAULT_BELT_SLIP,        FREEAIR_FAULT_PULLEY,            FREEAIR_FAULT_LOW_VOLTAGE,
+    FREEAIR_FAULT_RUN_CAPACITOR,
 };
 
 /* Paths that are open both ways: wide open they may throttle less than half open. */

@@ -11183,9 +11183,10 @@ def fault_apply(*, machine, site=None, fault, severity):
     """Applies a fault to a description and its site.
 
     Model: the change documented at each code, in addition to what the description already holds;
-    continuous and monotone in the severity, and none at severity 0. A valve fault of a stage of
-    several cylinders affects the first of them, unless lp_leaking_cylinders or hp_leaking_cylinders
-    says otherwise or the stage already leaks. The outputs may be the same structures as the inputs.
+    the parameter is continuous and monotone in the severity, and unchanged at severity 0. A valve
+    fault of a stage of several cylinders affects the first of them, unless lp_leaking_cylinders or
+    hp_leaking_cylinders says otherwise or the stage already leaks. The outputs may be the same
+    structures as the inputs.
 
     Arguments:
         machine: Description, possibly with NaN fields.
