@@ -48,6 +48,7 @@
 #include <freeair/capacitor_motor.h>
 #include <freeair/pulley.h>
 #include <freeair/belt.h>
+#include <freeair/belt_section.h>
 #include <freeair/flow.h>
 #include <freeair/nozzle.h>
 #include <freeair/conductance.h>

@@ -88,6 +88,10 @@ CAPACITOR_RUN_10: int
 CAPACITOR_RUN_15: int
 CAPACITOR_START_20: int
 CAPACITOR_START_23: int
+BELT_SECTION_A: int
+BELT_SECTION_B: int
+BELT_SECTION_C: int
+BELT_SECTION_D: int
 FLOW_SUBSONIC: int
 FLOW_SUPERSONIC: int
 NOZZLE_SHARP_EDGED: int
@@ -1979,6 +1983,24 @@ def belt_span_frequency(*, static_n: _Array, mass_kg_m: _Array, span_m: _Array) 
 def belt_tension_from_frequency(*, frequency_hz: float, mass_kg_m: float, span_m: float) -> float: ...
 @overload
 def belt_tension_from_frequency(*, frequency_hz: _Array, mass_kg_m: _Array, span_m: _Array) -> Any: ...
+
+class BeltSectionDataResult(NamedTuple):
+    width_m: float
+    height_m: float
+    mass_kg_m: float
+    pulley_m: float
+    least_w: float
+    most_w: float
+
+@overload
+def belt_section_data(*, section: int) -> BeltSectionDataResult: ...
+@overload
+def belt_section_data(*, section: _Array) -> Any: ...
+
+@overload
+def belt_section_from_width(*, width_m: float) -> int: ...
+@overload
+def belt_section_from_width(*, width_m: _Array) -> Any: ...
 
 @overload
 def flow_critical_pressure_ratio(*, k: float) -> float: ...
