@@ -121,6 +121,18 @@ int32_t freeair_fanno_ratios(double mach, double k, double *pressure_ratio, doub
   return FREEAIR_OK;
 }
 
+/* parameter_of(mach1) - parameter_of(mach2) for states in this order on one branch. With x = -t and
+ * d = (x1 - x2)/(1 + x2) it is (k + 1)/(2 k) (x2 d + d - log(1 + d)), a sum of two that are not negative. */
+static double parameter_between(double mach1, double mach2, double k)
+{
+  const double inverse1 = 1.0 / mach1;
+  const double inverse2 = 1.0 / mach2;
+  const double apart = 2.0 / (k + 1.0) * ((mach2 - mach1) * inverse1 * inverse2) * (inverse1 + inverse2);
+  const double one_and_x2 = (2.0 * inverse2 * inverse2 + (k - 1.0)) / (k + 1.0);
+  const double d = apart / one_and_x2;
+  return 0.5 * (k + 1.0) / k * (-t_of(mach2, k) * d + freeair__log_rest(d));
+}
+
 int32_t freeair_fanno_length(double mach1, double mach2, double diameter_m, double factor, double k, double *length_m)
 {
   freeair__set_nan(length_m);
@@ -130,7 +142,7 @@ int32_t freeair_fanno_length(double mach1, double mach2, double diameter_m, doub
     return FREEAIR_ERR_DOMAIN;
   const int onward = mach1 < 1.0 ? mach2 >= mach1 && mach2 <= 1.0 : mach2 <= mach1 && mach2 >= 1.0;
   if (!onward) return FREEAIR_ERR_NO_SOLUTION;
-  *length_m = diameter_m / factor * (parameter_of(mach1, k) - parameter_of(mach2, k));
+  *length_m = diameter_m / factor * parameter_between(mach1, mach2, k);
   return FREEAIR_OK;
 }
 

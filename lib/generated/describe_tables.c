@@ -5492,6 +5492,65 @@ static const freeair_parameter parameters_freeair_belt_tension_from_frequency[] 
 
 static const int32_t statuses_freeair_belt_tension_from_frequency[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN};
 
+static void loop_freeair_belt_section_data(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_belt_section_data(*(int32_t *)(void *)a0, (double *)(void *)a1, (double *)(void *)a2, (double *)(void *)a3, (double *)(void *)a4, (double *)(void *)a5, (double *)(void *)a6);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+  }
+}
+
+static const freeair_parameter parameters_freeair_belt_section_data[] = {
+    {"section", "Section.", "1", "", "", "freeair_belt_section_letter", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"width_m", "Width at the top.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"height_m", "Thickness.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"mass_kg_m", "Mass of one metre of one belt.", "kg/m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"pulley_m", "Smallest pitch diameter of a pulley.", "m", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"least_w", "Least power that the section is used for.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+    {"most_w", "Greatest power that the section is used for.", "W", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(double), -1, -1},
+};
+
+static const int32_t statuses_freeair_belt_section_data[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_NOT_FOUND};
+
+static void loop_freeair_belt_section_from_width(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_belt_section_from_width(*(double *)(void *)a0, (int32_t *)(void *)a1);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+  }
+}
+
+static const freeair_parameter parameters_freeair_belt_section_from_width[] = {
+    {"width_m", "Width measured at the top.", "m", "[0.001;0.1]", "", "", NULL, 0.001, 0.1, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"section", "Section.", "1", "", "", "freeair_belt_section_letter", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(int32_t), -1, -1},
+};
+
+static const int32_t statuses_freeair_belt_section_from_width[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND};
+
 static void loop_freeair_flow_critical_pressure_ratio(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
   if (n == 0) return;
@@ -14789,6 +14848,8 @@ const freeair_function freeair__functions[] = {
     {"freeair_belt_deflection_force_by_rule", "belt", "Force that deflects a belt by a sixty-fourth of its span, by the trade's formula.", "F = (T0 + Y L / L_b) / 16, Y a constant of the belt section (its stiffness over 2048).", "RMA/ARPM IP-20, deflection force, from memory", parameters_freeair_belt_deflection_force_by_rule, statuses_freeair_belt_deflection_force_by_rule, loop_freeair_belt_deflection_force_by_rule, 5u, 3u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_ROTATING},
     {"freeair_belt_span_frequency", "belt", "Frequency of a span that is plucked.", "f = sqrt(T0 / m) / (2 L), the first mode of a string at rest.", "vibrating string, as in belt makers' notes, T = 4 m L^2 f^2", parameters_freeair_belt_span_frequency, statuses_freeair_belt_span_frequency, loop_freeair_belt_span_frequency, 4u, 3u, 0},
     {"freeair_belt_tension_from_frequency", "belt", "Static tension of a span from its frequency.", "T0 = 4 m L^2 f^2. Bending stiffness makes a short thick belt read high.", "vibrating string, as in belt makers' notes, T = 4 m L^2 f^2", parameters_freeair_belt_tension_from_frequency, statuses_freeair_belt_tension_from_frequency, loop_freeair_belt_tension_from_frequency, 4u, 3u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_ROTATING},
+    {"freeair_belt_section_data", "belt_section", "Data of a belt section.", "table look-up; the mass is the weight that the table prints over 9.81 m/s2.", "Khurmi and Gupta, A Textbook of Machine Design, Table 20.1, V-belts by IS 2494:1974 (seen quoted in public lecture notes)", parameters_freeair_belt_section_data, statuses_freeair_belt_section_data, loop_freeair_belt_section_data, 7u, 3u, 0},
+    {"freeair_belt_section_from_width", "belt_section", "Section by the width of a belt.", "the section whose top width is within a tenth of the measured one. A worn belt is narrower: measure where it does not run.", "Khurmi and Gupta, A Textbook of Machine Design, Table 20.1, V-belts by IS 2494:1974 (seen quoted in public lecture notes)", parameters_freeair_belt_section_from_width, statuses_freeair_belt_section_from_width, loop_freeair_belt_section_from_width, 2u, 4u, FREEAIR_CAUTION_ROTATING},
     {"freeair_flow_critical_pressure_ratio", "flow", "Critical pressure ratio, below which the flow through a nozzle is choked.", "r = (2 / (k + 1))^(k / (k - 1)), outlet over inlet pressure; 0.528 for air.", "Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, chapter 11, compressible flow", parameters_freeair_flow_critical_pressure_ratio, statuses_freeair_flow_critical_pressure_ratio, loop_freeair_flow_critical_pressure_ratio, 2u, 3u, 0},
     {"freeair_flow_critical_coefficient", "flow", "Critical flow coefficient C*, the dimensionless choked mass flux.", "C* = sqrt(k) (2 / (k + 1))^((k + 1) / (2 (k - 1))), so that the choked mass flow is C* A p1 / sqrt(R T1). Ideal gas; 0.6847 for air.", "ISO 9300:2005, critical flow function of a perfect gas", parameters_freeair_flow_critical_coefficient, statuses_freeair_flow_critical_coefficient, loop_freeair_flow_critical_coefficient, 2u, 3u, 0},
     {"freeair_flow_mass_flow", "flow", "Mass flow through an effective area between two pressures.", "with r = p2 / p1, m = A p1 / sqrt(R T1) sqrt(2 k / (k - 1)) r^(1/k) sqrt(1 - r^((k-1)/k)) down to the critical pressure ratio, constant below it. The pressure difference is not formed from r, so no digit is lost as p2 approaches p1. Isentropic up to the throat.", "Munson, Young and Okiishi, Fundamentals of Fluid Mechanics, chapter 11, isentropic flow of an ideal gas", parameters_freeair_flow_mass_flow, statuses_freeair_flow_mass_flow, loop_freeair_flow_mass_flow, 7u, 3u, 0},
@@ -15193,6 +15254,10 @@ const freeair__constant freeair__constants[] = {
     {"FREEAIR_CAPACITOR_RUN_15", "freeair_capacitor_tolerance", "Run capacitor, plus or minus 15 percent.", FREEAIR_CAPACITOR_RUN_15},
     {"FREEAIR_CAPACITOR_START_20", "freeair_capacitor_tolerance", "Start capacitor, minus 0 to plus 20 percent of the lower printed value.", FREEAIR_CAPACITOR_START_20},
     {"FREEAIR_CAPACITOR_START_23", "freeair_capacitor_tolerance", "Start capacitor, minus 0 to plus 23 percent, as 43-53 uF is.", FREEAIR_CAPACITOR_START_23},
+    {"FREEAIR_BELT_SECTION_A", "freeair_belt_section_letter", "Classical A, 13 mm wide.", FREEAIR_BELT_SECTION_A},
+    {"FREEAIR_BELT_SECTION_B", "freeair_belt_section_letter", "Classical B, 17 mm wide.", FREEAIR_BELT_SECTION_B},
+    {"FREEAIR_BELT_SECTION_C", "freeair_belt_section_letter", "Classical C, 22 mm wide.", FREEAIR_BELT_SECTION_C},
+    {"FREEAIR_BELT_SECTION_D", "freeair_belt_section_letter", "Classical D, 32 mm wide.", FREEAIR_BELT_SECTION_D},
     {"FREEAIR_FLOW_SUBSONIC", "freeair_flow_branch", "Mach number up to 1.", FREEAIR_FLOW_SUBSONIC},
     {"FREEAIR_FLOW_SUPERSONIC", "freeair_flow_branch", "Mach number from 1 upwards.", FREEAIR_FLOW_SUPERSONIC},
     {"FREEAIR_NOZZLE_SHARP_EDGED", "freeair_nozzle_opening", "Thin plate with a sharp edge.", FREEAIR_NOZZLE_SHARP_EDGED},
@@ -15487,6 +15552,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {333, 335, 334, 332, 31, 28, 30, 27, 32, 29, 148, 149, 151, 147, 146, 143, 152, 150, 153, 144, 145, 289, 287, 288, 286, 285, 284, 124, 117, 122, 125, 118, 120, 128, 130, 131, 129, 127, 123, 126, 119, 121, 179, 177, 180, 176, 178, 175, 222, 223, 217, 224, 219, 218, 221, 220, 215, 214, 216, 79, 81, 80, 174, 168, 173, 169, 170, 172, 171, 265, 263, 264, 261, 262, 259, 266, 260, 19, 23, 22, 24, 26, 18, 20, 25, 21, 367, 370, 371, 366, 372, 369, 368, 378, 377, 339, 343, 342, 338, 345, 344, 346, 336, 337, 340, 341, 350, 351, 348, 347, 349, 316, 312, 314, 315, 311, 310, 313, 69, 70, 71, 72, 73, 414, 415, 411, 412, 413, 416, 409, 410, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 394, 321, 322, 319, 323, 320, 318, 324, 317, 59, 60, 61, 396, 398, 397, 388, 386, 387, 208, 206, 209, 210, 205, 207, 273, 267, 272, 274, 269, 268, 271, 270, 375, 376, 196, 198, 195, 197, 194, 193, 157, 155, 154, 159, 160, 162, 161, 156, 158, 76, 77, 78, 82, 83, 364, 365, 362, 363, 417, 356, 358, 352, 357, 353, 354, 359, 355, 200, 204, 201, 203, 199, 202, 303, 309, 304, 301, 306, 305, 307, 302, 308, 300, 406, 404, 408, 405, 401, 399, 402, 400, 403, 407, 373, 374, 64, 65, 68, 67, 62, 63, 66, 424, 423, 425, 426, 427, 109, 107, 106, 98, 104, 101, 108, 99, 102, 100, 97, 105, 103, 244, 242, 240, 239, 236, 237, 241, 245, 243, 238, 111, 112, 110, 114, 115, 116, 113, 163, 166, 167, 164, 165, 395, 226, 228, 225, 227, 230, 231, 229, 235, 233, 232, 234, 186, 189, 187, 188, 184, 190, 191, 192, 185, 382, 381, 379, 380, 392, 390, 391, 393, 134, 135, 139, 138, 137, 141, 132, 133, 136, 140, 142, 384, 385, 389, 331, 329, 330, 325, 326, 327, 328, 383, 251, 248, 246, 247, 249, 252, 250, 255, 253, 256, 254, 277, 281, 282, 280, 278, 279, 275, 276, 283, 7, 9, 8, 11, 10, 13, 12, 14, 15, 213, 212, 211, 258, 257, 181, 182, 183, 58, 52, 56, 57, 54, 53, 55, 87, 85, 90, 84, 89, 88, 86, 92, 94, 93, 96, 95, 91, 419, 420, 418, 422, 421, 5, 3, 4, 2, 6, 0, 1, 17, 16, 297, 298, 299, 294, 295, 290, 293, 291, 292, 296, 75, 74, 360, 361};
+const uint16_t freeair__functions_by_name[] = {335, 337, 336, 334, 31, 28, 30, 27, 32, 29, 148, 149, 151, 147, 146, 154, 155, 143, 152, 150, 153, 144, 145, 291, 289, 290, 288, 287, 286, 124, 117, 122, 125, 118, 120, 128, 130, 131, 129, 127, 123, 126, 119, 121, 181, 179, 182, 178, 180, 177, 224, 225, 219, 226, 221, 220, 223, 222, 217, 216, 218, 79, 81, 80, 176, 170, 175, 171, 172, 174, 173, 267, 265, 266, 263, 264, 261, 268, 262, 19, 23, 22, 24, 26, 18, 20, 25, 21, 369, 372, 373, 368, 374, 371, 370, 380, 379, 341, 345, 344, 340, 347, 346, 348, 338, 339, 342, 343, 352, 353, 350, 349, 351, 318, 314, 316, 317, 313, 312, 315, 69, 70, 71, 72, 73, 416, 417, 413, 414, 415, 418, 411, 412, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 396, 323, 324, 321, 325, 322, 320, 326, 319, 59, 60, 61, 398, 400, 399, 390, 388, 389, 210, 208, 211, 212, 207, 209, 275, 269, 274, 276, 271, 270, 273, 272, 377, 378, 198, 200, 197, 199, 196, 195, 159, 157, 156, 161, 162, 164, 163, 158, 160, 76, 77, 78, 82, 83, 366, 367, 364, 365, 419, 358, 360, 354, 359, 355, 356, 361, 357, 202, 206, 203, 205, 201, 204, 305, 311, 306, 303, 308, 307, 309, 304, 310, 302, 408, 406, 410, 407, 403, 401, 404, 402, 405, 409, 375, 376, 64, 65, 68, 67, 62, 63, 66, 426, 425, 427, 428, 429, 109, 107, 106, 98, 104, 101, 108, 99, 102, 100, 97, 105, 103, 246, 244, 242, 241, 238, 239, 243, 247, 245, 240, 111, 112, 110, 114, 115, 116, 113, 165, 168, 169, 166, 167, 397, 228, 230, 227, 229, 232, 233, 231, 237, 235, 234, 236, 188, 191, 189, 190, 186, 192, 193, 194, 187, 384, 383, 381, 382, 394, 392, 393, 395, 134, 135, 139, 138, 137, 141, 132, 133, 136, 140, 142, 386, 387, 391, 333, 331, 332, 327, 328, 329, 330, 385, 253, 250, 248, 249, 251, 254, 252, 257, 255, 258, 256, 279, 283, 284, 282, 280, 281, 277, 278, 285, 7, 9, 8, 11, 10, 13, 12, 14, 15, 215, 214, 213, 260, 259, 183, 184, 185, 58, 52, 56, 57, 54, 53, 55, 87, 85, 90, 84, 89, 88, 86, 92, 94, 93, 96, 95, 91, 421, 422, 420, 424, 423, 5, 3, 4, 2, 6, 0, 1, 17, 16, 299, 300, 301, 296, 297, 292, 295, 293, 294, 298, 75, 74, 362, 363};
 
-const uint16_t freeair__constants_by_name[] = {78, 79, 76, 77, 80, 81, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 123, 121, 122, 47, 44, 45, 48, 46, 357, 349, 350, 348, 354, 346, 347, 345, 358, 355, 352, 351, 353, 356, 203, 202, 199, 200, 201, 197, 198, 205, 204, 140, 141, 139, 142, 51, 52, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 245, 336, 286, 337, 333, 249, 251, 252, 231, 250, 271, 260, 301, 239, 256, 246, 280, 257, 213, 285, 228, 240, 330, 311, 266, 229, 264, 307, 253, 335, 263, 270, 332, 299, 267, 221, 284, 222, 329, 237, 262, 308, 281, 214, 259, 244, 317, 220, 243, 219, 283, 255, 302, 216, 273, 225, 318, 315, 272, 296, 224, 241, 206, 209, 207, 208, 265, 295, 327, 328, 314, 258, 288, 287, 306, 289, 290, 233, 316, 218, 242, 217, 282, 304, 303, 236, 323, 319, 277, 212, 210, 238, 247, 248, 215, 223, 324, 254, 320, 293, 310, 309, 230, 331, 274, 226, 268, 325, 234, 292, 276, 279, 300, 326, 235, 278, 294, 321, 322, 269, 298, 297, 313, 312, 261, 227, 291, 305, 334, 275, 232, 211, 124, 137, 138, 130, 131, 132, 133, 134, 135, 136, 127, 128, 129, 125, 126, 171, 167, 169, 168, 158, 176, 157, 160, 162, 156, 153, 164, 163, 173, 155, 159, 161, 154, 152, 175, 172, 170, 165, 174, 166, 111, 113, 105, 103, 104, 116, 117, 115, 118, 120, 112, 110, 106, 114, 108, 107, 119, 109, 82, 83, 144, 148, 149, 147, 145, 146, 340, 343, 342, 341, 339, 344, 338, 151, 150, 371, 370, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 74, 75, 88, 91, 87, 84, 86, 89, 90, 85, 0, 366, 368, 367, 365, 369, 98, 95, 102, 97, 100, 101, 99, 96, 178, 179, 177, 196, 195, 194, 191, 193, 190, 192, 189, 188, 187, 186, 143, 182, 183, 185, 180, 181, 184, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 94, 93, 92, 50, 49, 359, 360, 362, 364, 363, 361, 41, 43, 42, 1, 3, 5, 2, 4};
+const uint16_t freeair__constants_by_name[] = {82, 83, 84, 85, 78, 79, 76, 77, 80, 81, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 127, 125, 126, 47, 44, 45, 48, 46, 361, 353, 354, 352, 358, 350, 351, 349, 362, 359, 356, 355, 357, 360, 207, 206, 203, 204, 205, 201, 202, 209, 208, 144, 145, 143, 146, 51, 52, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 249, 340, 290, 341, 337, 253, 255, 256, 235, 254, 275, 264, 305, 243, 260, 250, 284, 261, 217, 289, 232, 244, 334, 315, 270, 233, 268, 311, 257, 339, 267, 274, 336, 303, 271, 225, 288, 226, 333, 241, 266, 312, 285, 218, 263, 248, 321, 224, 247, 223, 287, 259, 306, 220, 277, 229, 322, 319, 276, 300, 228, 245, 210, 213, 211, 212, 269, 299, 331, 332, 318, 262, 292, 291, 310, 293, 294, 237, 320, 222, 246, 221, 286, 308, 307, 240, 327, 323, 281, 216, 214, 242, 251, 252, 219, 227, 328, 258, 324, 297, 314, 313, 234, 335, 278, 230, 272, 329, 238, 296, 280, 283, 304, 330, 239, 282, 298, 325, 326, 273, 302, 301, 317, 316, 265, 231, 295, 309, 338, 279, 236, 215, 128, 141, 142, 134, 135, 136, 137, 138, 139, 140, 131, 132, 133, 129, 130, 175, 171, 173, 172, 162, 180, 161, 164, 166, 160, 157, 168, 167, 177, 159, 163, 165, 158, 156, 179, 176, 174, 169, 178, 170, 115, 117, 109, 107, 108, 120, 121, 119, 122, 124, 116, 114, 110, 118, 112, 111, 123, 113, 86, 87, 148, 152, 153, 151, 149, 150, 344, 347, 346, 345, 343, 348, 342, 155, 154, 375, 374, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 74, 75, 92, 95, 91, 88, 90, 93, 94, 89, 0, 370, 372, 371, 369, 373, 102, 99, 106, 101, 104, 105, 103, 100, 182, 183, 181, 200, 199, 198, 195, 197, 194, 196, 193, 192, 191, 190, 147, 186, 187, 189, 184, 185, 188, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 98, 97, 96, 50, 49, 363, 364, 366, 368, 367, 365, 41, 43, 42, 1, 3, 5, 2, 4};

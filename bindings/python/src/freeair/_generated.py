@@ -90,6 +90,10 @@ CAPACITOR_RUN_10 = 3
 CAPACITOR_RUN_15 = 4
 CAPACITOR_START_20 = 5
 CAPACITOR_START_23 = 6
+BELT_SECTION_A = 1
+BELT_SECTION_B = 2
+BELT_SECTION_C = 3
+BELT_SECTION_D = 4
 FLOW_SUBSONIC = 0
 FLOW_SUPERSONIC = 1
 NOZZLE_SHARP_EDGED = 1
@@ -5379,6 +5383,59 @@ def belt_tension_from_frequency(*, frequency_hz, mass_kg_m, span_m):
     Source: vibrating string, as in belt makers' notes, T = 4 m L^2 f^2
     """
     return _runtime.call("freeair_belt_tension_from_frequency")((frequency_hz, mass_kg_m, span_m,))
+
+
+BeltSectionDataResult = _collections.namedtuple(
+    "BeltSectionDataResult", ['width_m', 'height_m', 'mass_kg_m', 'pulley_m', 'least_w', 'most_w'])
+
+
+def belt_section_data(*, section):
+    """Data of a belt section.
+
+    Model: table look-up; the mass is the weight that the table prints over 9.81 m/s2.
+
+    Arguments:
+        section: Section. One of BELT_SECTION_LETTER_* (enumeration freeair_belt_section_letter).
+
+    Returns:
+        width_m: Width at the top. [m]
+        height_m: Thickness. [m]
+        mass_kg_m: Mass of one metre of one belt. [kg/m]
+        pulley_m: Smallest pitch diameter of a pulley. [m]
+        least_w: Least power that the section is used for. [W]
+        most_w: Greatest power that the section is used for. [W]
+
+    Raises:
+        NotFoundError: no such section
+
+    Source: Khurmi and Gupta, A Textbook of Machine Design, Table 20.1, V-belts by IS 2494:1974
+    (seen quoted in public lecture notes)
+    """
+    return _runtime.call("freeair_belt_section_data")((section,), BeltSectionDataResult)
+
+
+def belt_section_from_width(*, width_m):
+    """Section by the width of a belt.
+
+    Model: the section whose top width is within a tenth of the measured one. A worn belt is
+    narrower: measure where it does not run.
+
+    Arguments:
+        width_m: Width measured at the top. [m] Range [0.001;0.1].
+
+    Returns:
+        section: Section. One of BELT_SECTION_LETTER_* (enumeration freeair_belt_section_letter).
+
+    Raises:
+        DomainError: width_m is outside its range
+        NotFoundError: no section is so wide
+
+    Caution: Never run with the guard off; belts and flywheels seize hands.
+
+    Source: Khurmi and Gupta, A Textbook of Machine Design, Table 20.1, V-belts by IS 2494:1974
+    (seen quoted in public lecture notes)
+    """
+    return _runtime.call("freeair_belt_section_from_width")((width_m,))
 
 
 def flow_critical_pressure_ratio(*, k):
@@ -13200,6 +13257,11 @@ __all__ = [
     "AcceptanceFlowVerdictResult",
     "AcceptanceTest",
     "AcceptanceTolerancesResult",
+    "BELT_SECTION_A",
+    "BELT_SECTION_B",
+    "BELT_SECTION_C",
+    "BELT_SECTION_D",
+    "BeltSectionDataResult",
     "BeltSlipResult",
     "BeltTensionsFromPowerResult",
     "BlowdownPressureResult",
@@ -13746,6 +13808,8 @@ __all__ = [
     "belt_deflection_force_by_rule",
     "belt_power_from_static_tension",
     "belt_power_from_tight_tension",
+    "belt_section_data",
+    "belt_section_from_width",
     "belt_slip",
     "belt_span_frequency",
     "belt_tension_from_deflection",
