@@ -51,7 +51,18 @@ static double mean_discharge(const freeair__cycle *c, const freeair__cycle_sums 
     mass += q->forward_mass[c->cylinder[i].discharge];
     enthalpy += q->forward_enthalpy[c->cylinder[i].discharge];
   }
-  return mass > 1e-6 * c->mass_scale ? enthalpy / (mass * c->cp) : NAN;
+  if (!(mass > 1e-6 * c->mass_scale)) return NAN;
+  return c->gas.warm ? freeair__gas_temperature_of_enthalpy(&c->gas, enthalpy / mass) : enthalpy / (mass * c->cp);
+}
+
+double freeair__cycle_delivered(const freeair__cycle *c, const freeair__cycle_sums *sums)
+{
+  double mass = sums->forward_mass[c->link_check];
+  double back = mass - sums->mass[c->link_check];
+  if (!c->gas.warm) return sums->enthalpy[c->link_check];
+  double t = mass > 0.0 ? freeair__gas_temperature_of_enthalpy(&c->gas, sums->forward_enthalpy[c->link_check] / mass)
+                        : 0.0;
+  return c->cp * (mass * t - back * c->receiver_t);
 }
 
 static void fill_flows(const freeair__cycle *c, const freeair__cycle_sums *q, double per_s, freeair_cycle_result *r)

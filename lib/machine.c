@@ -94,7 +94,8 @@ static const struct {
     FIELD(rated_delivery_m3_s, 0, 0.0, 1000.0, 0),
     FIELD(rated_pa, 0, 0.0, 1e8, 0),
     FIELD(gas_constant_j_kg_k, 0, 0.0, 1e4, 0),
-    FIELD(heat_capacity_ratio, 0, 1.0, 1.7, 0)
+    FIELD(heat_capacity_ratio, 0, 1.0, 1.7, 0),
+    FIELD(heat_capacity_rise, 1, 0.0, 1.0, 0)
 };
 
 #undef FIELD
@@ -175,6 +176,7 @@ static void complete_cylinders(freeair_machine *m)
   set(&m->hp_gasket_leak_m2, 0.0);
   set(&m->gas_constant_j_kg_k, 287.05);
   set(&m->heat_capacity_ratio, 1.4);
+  set(&m->heat_capacity_rise, 0.0);
 }
 
 static void complete_valves(freeair_machine *m, double interstage)

@@ -105,8 +105,7 @@ typedef struct freeair_machine {
                                @range{[0;1]} @default{5e-7 m times bore} */
   double hp_ring_area_m2; /**< Effective area past the rings of one second-stage cylinder to the crankcase.
                                @range{[0;1]} @default{5e-7 m times bore} */
-  double crankcase_k; /**< Temperature of gas in the crankcase, which is at ambient pressure. @range{(0;1000]}
-                           @default{330} */
+  double crankcase_k; /**< Temperature of gas in the crankcase, at ambient pressure. @range{(0;1000]} @default{330} */
   double heat_coefficient; /**< Factor a of the wall heat transfer Nu = a Re^b. @range{[0;100]} @default{0.7} */
   double heat_exponent; /**< Exponent b of the wall heat transfer Nu = a Re^b. @range{[0;1]} @default{0.7} */
   double gasket_breach_m2; /**< Opening between the first two cylinders: first of each stage, or the first two of a
@@ -144,6 +143,7 @@ typedef struct freeair_machine {
   double rated_pa; /**< Receiver pressure, absolute, of that rating. @range{(0;1e8]} @default{cut_out_pa} */
   double gas_constant_j_kg_k; /**< Gas constant of the air. @range{(0;1e4]} @default{287.05} */
   double heat_capacity_ratio; /**< Heat capacity ratio of the air. @range{(1;1.7]} @default{1.4} */
+  double heat_capacity_rise; /**< Share of the rise of cp of dry air that the gas follows. @range{[0;1]} @default{0} */
   int32_t stages; /**< Number of stages. @range{[1;2]} @default{2} */
   int32_t arrangement; /**< Of the cylinders. @choice{freeair_machine_arrangement} @default{FREEAIR_MACHINE_V} */
   int32_t lp_cylinders; /**< Equal cylinders of the first stage. @range{[1;4]} @default{1} */
@@ -158,10 +158,10 @@ typedef struct freeair_machine {
   { (uint32_t)sizeof(freeair_machine), 0u, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, \
    NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, \
    NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, \
-   NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, 2, 0, 1, 1, 0, 0}
+   NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, NAN, 2, 0, 1, 1, 0, 0}
 
 /** Frozen size of the first release. */
-#define FREEAIR_MACHINE_BASELINE 608
+#define FREEAIR_MACHINE_BASELINE 616
 
 /** The site where the machine stands.
  * @since 0.1

@@ -390,7 +390,7 @@ static const freeair_parameter fields_freeair_machine[] = {
     {"suction_ua_w_k", "Heat transfer from the first-stage walls to the inlet plenum.", "W/K", "[0;1e6]", "0.12 times the nominal heat capacity flow", "", NULL, 0.0, 1000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 320u, sizeof(double), -1, -1},
     {"lp_ring_area_m2", "Effective area past the rings of one first-stage cylinder to the crankcase.", "m2", "[0;1]", "5e-7 m times bore", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 328u, sizeof(double), -1, -1},
     {"hp_ring_area_m2", "Effective area past the rings of one second-stage cylinder to the crankcase.", "m2", "[0;1]", "5e-7 m times bore", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 336u, sizeof(double), -1, -1},
-    {"crankcase_k", "Temperature of gas in the crankcase, which is at ambient pressure.", "K", "(0;1000]", "330", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 344u, sizeof(double), -1, -1},
+    {"crankcase_k", "Temperature of gas in the crankcase, at ambient pressure.", "K", "(0;1000]", "330", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 344u, sizeof(double), -1, -1},
     {"heat_coefficient", "Factor a of the wall heat transfer Nu = a Re^b.", "1", "[0;100]", "0.7", "", NULL, 0.0, 100.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 352u, sizeof(double), -1, -1},
     {"heat_exponent", "Exponent b of the wall heat transfer Nu = a Re^b.", "1", "[0;1]", "0.7", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 360u, sizeof(double), -1, -1},
     {"gasket_breach_m2", "Opening between the first two cylinders: first of each stage, or the first two of a single stage.", "m2", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 368u, sizeof(double), -1, -1},
@@ -420,18 +420,19 @@ static const freeair_parameter fields_freeair_machine[] = {
     {"rated_pa", "Receiver pressure, absolute, of that rating.", "Pa", "(0;1e8]", "cut_out_pa", "", NULL, 0.0, 100000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 560u, sizeof(double), -1, -1},
     {"gas_constant_j_kg_k", "Gas constant of the air.", "J/(kg K)", "(0;1e4]", "287.05", "", NULL, 0.0, 10000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 568u, sizeof(double), -1, -1},
     {"heat_capacity_ratio", "Heat capacity ratio of the air.", "1", "(1;1.7]", "1.4", "", NULL, 1.0, 1.7, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 576u, sizeof(double), -1, -1},
-    {"stages", "Number of stages.", "1", "[1;2]", "2", "", NULL, 1.0, 2.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 584u, sizeof(int32_t), -1, -1},
-    {"arrangement", "Of the cylinders.", "1", "", "FREEAIR_MACHINE_V", "freeair_machine_arrangement", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL, 588u, sizeof(int32_t), -1, -1},
-    {"lp_cylinders", "Equal cylinders of the first stage.", "1", "[1;4]", "1", "", NULL, 1.0, 4.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 592u, sizeof(int32_t), -1, -1},
-    {"hp_cylinders", "Equal cylinders of the second stage.", "1", "[1;4]", "1", "", NULL, 1.0, 4.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 596u, sizeof(int32_t), -1, -1},
-    {"lp_leaking_cylinders", "How many cylinders of the first stage, from the first, have its valve leaks; 0 for all.", "1", "[0;4]", "0", "", NULL, 0.0, 4.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 600u, sizeof(int32_t), -1, -1},
-    {"hp_leaking_cylinders", "The same of the second stage.", "1", "[0;4]", "0", "", NULL, 0.0, 4.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 604u, sizeof(int32_t), -1, -1},
+    {"heat_capacity_rise", "Share of the rise of cp of dry air that the gas follows.", "1", "[0;1]", "0", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 584u, sizeof(double), -1, -1},
+    {"stages", "Number of stages.", "1", "[1;2]", "2", "", NULL, 1.0, 2.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 592u, sizeof(int32_t), -1, -1},
+    {"arrangement", "Of the cylinders.", "1", "", "FREEAIR_MACHINE_V", "freeair_machine_arrangement", NULL, NAN, NAN, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL, 596u, sizeof(int32_t), -1, -1},
+    {"lp_cylinders", "Equal cylinders of the first stage.", "1", "[1;4]", "1", "", NULL, 1.0, 4.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 600u, sizeof(int32_t), -1, -1},
+    {"hp_cylinders", "Equal cylinders of the second stage.", "1", "[1;4]", "1", "", NULL, 1.0, 4.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 604u, sizeof(int32_t), -1, -1},
+    {"lp_leaking_cylinders", "How many cylinders of the first stage, from the first, have its valve leaks; 0 for all.", "1", "[0;4]", "0", "", NULL, 0.0, 4.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 608u, sizeof(int32_t), -1, -1},
+    {"hp_leaking_cylinders", "The same of the second stage.", "1", "[0;4]", "0", "", NULL, 0.0, 4.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 612u, sizeof(int32_t), -1, -1},
 };
 
 static const freeair_machine initial_freeair_machine = FREEAIR_MACHINE_INIT;
 
 static const freeair_structure structure_freeair_machine = {
-    "freeair_machine", fields_freeair_machine, &initial_freeair_machine, sizeof(freeair_machine), 608u, 80u};
+    "freeair_machine", fields_freeair_machine, &initial_freeair_machine, sizeof(freeair_machine), 616u, 81u};
 
 static const freeair_parameter fields_freeair_machine_site[] = {
     {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},

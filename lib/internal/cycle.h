@@ -9,6 +9,8 @@
 #include <freeair/cycle.h>
 #include <freeair/machine.h>
 
+#include "internal/cycle_gas.h"
+
 enum {
   FREEAIR__CYLINDERS = 8,
   FREEAIR__VOLUMES = FREEAIR__CYLINDERS + 3,
@@ -18,6 +20,10 @@ enum {
   FREEAIR__NOZZLE_TERMS = 13,
   FREEAIR__STEPS = 2048
 };
+
+/* Below this relative pressure difference the orifice law is continued by a
+ * quadratic with equal value and slope. */
+#define FREEAIR__SMOOTH_BELOW 1e-3
 
 enum freeair__law { FREEAIR__ORIFICE, FREEAIR__VALVE, FREEAIR__RELIEF };
 
@@ -57,8 +63,9 @@ typedef struct freeair__cycle {
   double receiver_t;
   double gas_r;
   double k;
-  double cv;
+  double cv; /* constant ones, also the scale of others */
   double cp;
+  freeair__gas gas;
   int n_cylinders;
   int n_volumes;
   int n_links;
@@ -77,6 +84,7 @@ typedef struct freeair__cycle {
   double ua[FREEAIR__VOLUMES];      /* of intercooler and line to ambient */
   double node_p[FREEAIR__NODES];    /* boundaries */
   double node_t[FREEAIR__NODES];
+  double node_h[FREEAIR__NODES];
   double nozzle[FREEAIR__NOZZLE_TERMS];
   double nozzle_critical;           /* 1 - critical pressure ratio */
   double nozzle_choked;
@@ -167,6 +175,9 @@ typedef struct freeair__cycle_rates {
   double work[FREEAIR__CYLINDERS];
   double p[FREEAIR__NODES];
   double t[FREEAIR__NODES];
+  double h[FREEAIR__NODES];
+  double over_cv[FREEAIR__VOLUMES]; /* gas constant over cv */
+  double bend[FREEAIR__VOLUMES];    /* u over cv T: 1 when the heat capacity is constant */
 } freeair__cycle_rates;
 
 typedef struct freeair__cycle_slopes {
@@ -206,6 +217,13 @@ int freeair__cycle_revolution(const freeair__cycle *c, const freeair__cycle_stat
                               freeair__cycle_mesh *mesh, double *y, freeair__cycle_sums *sums, int full,
                               const freeair__cycle_card *card, freeair__cycle_tangent *tangent,
                               freeair__cycle_effort *effort);
+
+/* Mass and energy of a volume at a pressure and a temperature. */
+void freeair__cycle_fill(const freeair__cycle *c, double p, double volume, double t, double *y);
+
+/* Enthalpy delivered in a revolution, as a gas of constant heat capacity would
+ * carry at the same temperature: the receiver keeps to one. */
+double freeair__cycle_delivered(const freeair__cycle *c, const freeair__cycle_sums *sums);
 
 /* Spreads the error evenly over new steps for another tolerance. */
 void freeair__cycle_remesh(freeair__cycle_mesh *mesh, double tolerance_ratio);

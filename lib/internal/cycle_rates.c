@@ -1,193 +1,12 @@
 /* SPDX-License-Identifier: MIT */
-/* Physics of the crank-angle model: volumes, orifices, valves, wall heat. */
+/* Physics of the crank-angle model: orifices, valves, wall heat. */
 #include "internal/cycle.h"
 
 #include "internal/check.h"
-#include "internal/machine.h"
 
 #include <string.h>
 
 static const double pi = 3.14159265358979323846;
-/* Below this relative pressure difference the orifice law is continued by a
- * quadratic with equal value and slope. */
-static const double smooth_below = 1e-3;
-
-/* Nozzle function psi = sqrt(2k/(k-1)) (r/y) sqrt(1 - y), y = r^((k-1)/k), over
- * sqrt(x), x = 1 - r: smooth down to x = 0. */
-static double nozzle_factor(double k, double x)
-{
-  double beta = (k - 1.0) / k;
-  double log_r = log1p(-x);
-  double one_minus_y = -expm1(beta * log_r);
-  double over_x = x > 0.0 ? one_minus_y / x : beta;
-  return sqrt(2.0 / beta * over_x) * exp(log_r / k);
-}
-
-/* Interpolates the factor at Chebyshev points and keeps it as a power series in
- * s in [-1,1]; good to 1e-10 for k in [1.05,1.7]. */
-static void build_nozzle(freeair__cycle *c)
-{
-  enum { n = FREEAIR__NOZZLE_TERMS };
-  double k = c->k;
-  c->nozzle_critical = 1.0 - exp(k / (k - 1.0) * log(2.0 / (k + 1.0)));
-  double chebyshev[n];
-  double value[n];
-  for (int i = 0; i < n; i++) {
-    double s = cos(pi * (i + 0.5) / n);
-    value[i] = nozzle_factor(k, 0.5 * c->nozzle_critical * (1.0 + s));
-  }
-  for (int j = 0; j < n; j++) {
-    double sum = 0.0;
-    for (int i = 0; i < n; i++) sum += value[i] * cos(pi * j * (i + 0.5) / n);
-    chebyshev[j] = sum * (j == 0 ? 1.0 : 2.0) / n;
-  }
-  double before[n] = {1.0};
-  double now[n] = {0.0, 1.0};
-  for (int i = 0; i < n; i++) c->nozzle[i] = chebyshev[0] * before[i] + chebyshev[1] * now[i];
-  for (int j = 2; j < n; j++) {
-    double next[n];
-    for (int i = 0; i < n; i++) next[i] = (i > 0 ? 2.0 * now[i - 1] : 0.0) - before[i];
-    for (int i = 0; i < n; i++) {
-      c->nozzle[i] += chebyshev[j] * next[i];
-      before[i] = now[i];
-      now[i] = next[i];
-    }
-  }
-  c->nozzle_choked = nozzle_factor(k, c->nozzle_critical) * sqrt(c->nozzle_critical);
-  double psi = nozzle_factor(k, smooth_below) * sqrt(smooth_below);
-  double h = 1e-3 * smooth_below;
-  double slope = (nozzle_factor(k, smooth_below + h) * sqrt(smooth_below + h) -
-                  nozzle_factor(k, smooth_below - h) * sqrt(smooth_below - h)) /
-                 (2.0 * h);
-  c->nozzle_linear = 2.0 * psi / smooth_below - slope;
-  c->nozzle_quadratic = (slope - psi / smooth_below) / smooth_below;
-}
-
-static int add_link(freeair__cycle *c, int a, int b, int law, double area, double leak, double lift)
-{
-  freeair__link *l = &c->link[c->n_links];
-  l->a = a;
-  l->b = b;
-  l->law = law;
-  l->area = area;
-  l->leak = leak;
-  l->lift = 1.0 / lift;
-  l->set = 0.0;
-  l->series = 0.0;
-  return c->n_links++;
-}
-
-static void add_cylinder(freeair__cycle *c, int stage, int number)
-{
-  const freeair_machine *m = &c->m;
-  int i = c->n_cylinders++;
-  freeair__cylinder *y = &c->cylinder[i];
-  int hp = stage == 2;
-  double stroke = hp ? m->hp_stroke_m : m->lp_stroke_m;
-  y->bore = hp ? m->hp_bore_m : m->lp_bore_m;
-  y->area = 0.25 * pi * y->bore * y->bore;
-  y->radius = 0.5 * stroke;
-  y->swept = y->area * stroke;
-  y->clearance = (hp ? m->hp_clearance : m->lp_clearance) * y->swept;
-  y->lag = hp ? m->phase_rad + number * m->hp_spread_rad : number * m->lp_spread_rad;
-  y->lag_cos = cos(y->lag);
-  y->lag_sin = sin(y->lag);
-  y->wall_ua = hp ? m->hp_wall_ua_w_k : m->lp_wall_ua_w_k;
-  y->stage = stage;
-}
-
-static void add_cylinder_links(freeair__cycle *c, int i, int number)
-{
-  const freeair_machine *m = &c->m;
-  freeair__cylinder *y = &c->cylinder[i];
-  int hp = y->stage == 2;
-  int leaking = hp ? m->hp_leaking_cylinders : m->lp_leaking_cylinders;
-  double has_leak = leaking == 0 || number < leaking ? 1.0 : 0.0;
-  int from = hp ? c->intercooler : c->plenum;
-  int to = hp || c->intercooler < 0 ? c->line : c->intercooler;
-  int ambient = c->n_volumes;
-  y->suction = add_link(c, from, i, FREEAIR__VALVE, hp ? m->hp_suction_area_m2 : m->lp_suction_area_m2,
-                        has_leak * (hp ? m->hp_suction_leak_m2 : m->lp_suction_leak_m2),
-                        hp ? m->hp_suction_lift_pa : m->lp_suction_lift_pa);
-  if (hp) c->link[y->suction].series = 1.0 / (m->intercooler_area_m2 * m->intercooler_area_m2);
-  y->discharge = add_link(c, i, to, FREEAIR__VALVE, hp ? m->hp_discharge_area_m2 : m->lp_discharge_area_m2,
-                          has_leak * (hp ? m->hp_discharge_leak_m2 : m->lp_discharge_leak_m2),
-                          hp ? m->hp_discharge_lift_pa : m->lp_discharge_lift_pa);
-  y->ring = add_link(c, i, ambient + 1, FREEAIR__ORIFICE, hp ? m->hp_ring_area_m2 : m->lp_ring_area_m2, 0.0, 1.0);
-  y->gasket = -1;
-  double gasket = hp ? m->hp_gasket_leak_m2 : m->lp_gasket_leak_m2;
-  if (number == 0 && gasket > 0.0) y->gasket = add_link(c, i, ambient, FREEAIR__ORIFICE, gasket, 0.0, 1.0);
-}
-
-void freeair__cycle_receiver(freeair__cycle *c, double receiver_p, double receiver_t)
-{
-  int receiver = c->n_volumes + 2;
-  c->receiver_p = receiver_p;
-  c->receiver_t = receiver_t;
-  c->node_p[receiver] = receiver_p;
-  c->node_t[receiver] = receiver_t;
-}
-
-/* Gas constant of moist air: water vapour by the Magnus formula. */
-static double moist_gas_constant(double r, const freeair_machine_site *site)
-{
-  if (!(site->humidity > 0.0)) return r;
-  double celsius = site->ambient_k - 273.15;
-  double vapour = site->humidity * 611.2 * exp(17.62 * celsius / (243.12 + celsius));
-  double ratio = 0.62198 * vapour / (site->barometric_pa - vapour);
-  return r * (1.0 + 1.60776 * ratio) / (1.0 + ratio);
-}
-
-void freeair__cycle_build(freeair__cycle *c, const freeair_machine *m, const freeair_machine_site *site,
-                          double receiver_p, double receiver_t)
-{
-  memset(c, 0, sizeof *c);
-  c->m = *m;
-  c->site = *site;
-  c->k = m->heat_capacity_ratio;
-  c->gas_r = moist_gas_constant(m->gas_constant_j_kg_k, site);
-  c->cv = c->gas_r / (c->k - 1.0);
-  c->cp = c->k * c->cv;
-  build_nozzle(c);
-  int two = m->stages == 2;
-  for (int j = 0; j < m->lp_cylinders; j++) add_cylinder(c, 1, j);
-  for (int j = 0; two && j < m->hp_cylinders; j++) add_cylinder(c, 2, j);
-  c->plenum = c->n_cylinders;
-  c->intercooler = two ? c->n_cylinders + 1 : -1;
-  c->line = c->n_cylinders + (two ? 2 : 1);
-  c->n_volumes = c->line + 1;
-  int ambient = c->n_volumes;
-  int crankcase = ambient + 1;
-  int receiver = ambient + 2;
-  c->node_p[ambient] = c->node_p[crankcase] = site->barometric_pa;
-  c->node_t[ambient] = site->ambient_k;
-  c->node_t[crankcase] = m->crankcase_k;
-  freeair__cycle_receiver(c, receiver_p, receiver_t);
-  for (int i = 0; i < c->n_cylinders; i++)
-    add_cylinder_links(c, i, c->cylinder[i].stage == 2 ? i - m->lp_cylinders : i);
-  c->link_filter = add_link(c, ambient, c->plenum, FREEAIR__ORIFICE, m->filter_area_m2, 0.0, 1.0);
-  c->link_check = add_link(c, c->line, receiver, FREEAIR__VALVE, m->check_valve_area_m2, m->check_valve_leak_m2,
-                           m->check_valve_lift_pa);
-  c->link_unloader = add_link(c, c->line, ambient, FREEAIR__ORIFICE, m->unloader_leak_m2, 0.0, 1.0);
-  c->link_relief = c->link_leak = c->link_breach = -1;
-  if (two) {
-    c->link_relief = add_link(c, c->intercooler, ambient, FREEAIR__RELIEF, m->relief_area_m2, 0.0,
-                              0.1 * m->relief_set_pa);
-    c->link[c->link_relief].set = m->relief_set_pa;
-    c->link_leak = add_link(c, c->intercooler, ambient, FREEAIR__ORIFICE, m->intercooler_leak_m2, 0.0, 1.0);
-  }
-  if (m->gasket_breach_m2 > 0.0 && c->n_cylinders >= 2)
-    c->link_breach = add_link(c, 0, two ? m->lp_cylinders : 1, FREEAIR__ORIFICE, m->gasket_breach_m2, 0.0, 1.0);
-  c->volume[c->plenum] = m->plenum_m3;
-  c->volume[c->line] = m->line_m3;
-  c->ua[c->line] = m->line_ua_w_k;
-  if (two) {
-    c->volume[c->intercooler] = m->intercooler_m3;
-    c->ua[c->intercooler] = m->intercooler_ua_w_k;
-  }
-  c->mass_scale = m->lp_cylinders * c->cylinder[0].swept * site->barometric_pa / (c->gas_r * site->ambient_k);
-}
-
 void freeair__cycle_cylinder_volume(const freeair__cycle *c, int i, double sin_a, double cos_a, double *v,
                                     double *dv, double *ddv)
 {
@@ -234,7 +53,7 @@ static inline double nozzle(const freeair__cycle *c, double x, double *slope)
     *slope = 0.0;
     return c->nozzle_choked;
   }
-  if (x < smooth_below) {
+  if (x < FREEAIR__SMOOTH_BELOW) {
     *slope = c->nozzle_linear + 2.0 * c->nozzle_quadratic * x;
     return x * (c->nozzle_linear + c->nozzle_quadratic * x);
   }
@@ -254,7 +73,7 @@ static inline double nozzle(const freeair__cycle *c, double x, double *slope)
 static inline double nozzle_value(const freeair__cycle *c, double x)
 {
   if (x >= c->nozzle_critical) return c->nozzle_choked;
-  if (x < smooth_below) return x * (c->nozzle_linear + c->nozzle_quadratic * x);
+  if (x < FREEAIR__SMOOTH_BELOW) return x * (c->nozzle_linear + c->nozzle_quadratic * x);
   double s = x * (2.0 / c->nozzle_critical) - 1.0;
   double g = c->nozzle[FREEAIR__NOZZLE_TERMS - 1];
   for (int i = FREEAIR__NOZZLE_TERMS - 2; i >= 0; i--) g = g * s + c->nozzle[i];
@@ -307,15 +126,30 @@ static int look_at_volumes(instant *q, double time)
     } else {
       q->over_v[v] = 1.0 / c->volume[v];
     }
-    double p = (c->k - 1.0) * energy * q->over_v[v];
+    double p;
+    if (c->gas.warm) {
+      double slope;
+      double t = freeair__gas_temperature(&c->gas, energy / (mass * c->gas_r), &slope);
+      p = mass * c->gas_r * t * q->over_v[v];
+      q->r->t[v] = t;
+      q->r->h[v] = energy / mass + c->gas_r * t;
+      q->r->over_cv[v] = slope;
+      q->r->bend[v] = energy * slope / (mass * c->gas_r * t);
+    } else {
+      p = (c->k - 1.0) * energy * q->over_v[v];
+      q->r->t[v] = energy / (mass * c->cv);
+      q->r->h[v] = c->cp * q->r->t[v];
+      q->r->over_cv[v] = c->k - 1.0;
+      q->r->bend[v] = 1.0;
+    }
     q->r->p[v] = p;
-    q->r->t[v] = energy / (mass * c->cv);
     q->p_time[v] = v < c->n_cylinders ? -p * q->dv[v] * q->over_v[v] : 0.0;
     q->r->f[2 * v] = q->r->f[2 * v + 1] = 0.0;
   }
   for (int v = nv; v < nv + 3; v++) {
     q->r->p[v] = c->node_p[v];
     q->r->t[v] = c->node_t[v];
+    q->r->h[v] = c->node_h[v];
     q->p_time[v] = 0.0;
   }
   for (int v = 0; v < nv + 3; v++) q->root_rt[v] = 1.0 / sqrt(c->gas_r * q->r->t[v]);
@@ -379,9 +213,9 @@ static void look_at_link(instant *q, int i)
   double psi = d != NULL ? nozzle(c, x, &slope) : nozzle_value(c, x);
   double by_area = sign * pu * q->root_rt[up] * psi;
   double flow = area * by_area;
-  double cpt = c->cp * r->t[up];
+  double h = r->h[up];
   r->mass[i] = flow;
-  r->enthalpy[i] = flow * cpt;
+  r->enthalpy[i] = flow * h;
   if (d != NULL) {
     double conductance = sign * area * q->root_rt[up];
     double by_pu = conductance * (psi + slope * pd / pu);
@@ -393,19 +227,25 @@ static void look_at_link(instant *q, int i)
     double *gm = d->mass[i];
     double *gh = d->enthalpy[i];
     gm[0] = gm[2] = 0.0;
-    gm[1] = a < c->n_volumes ? by_pa * (c->k - 1.0) * q->over_v[a] : 0.0;
-    gm[3] = b < c->n_volumes ? by_pb * (c->k - 1.0) * q->over_v[b] : 0.0;
+    gm[1] = a < c->n_volumes ? by_pa * r->over_cv[a] * q->over_v[a] : 0.0;
+    gm[3] = b < c->n_volumes ? by_pb * r->over_cv[b] * q->over_v[b] : 0.0;
+    if (c->gas.warm) {
+      if (a < c->n_volumes) gm[0] = by_pa * pa * (1.0 - r->bend[a]) / q->y[2 * a];
+      if (b < c->n_volumes) gm[2] = by_pb * pb * (1.0 - r->bend[b]) / q->y[2 * b];
+    }
     gm[4] = by_pa * q->p_time[a] + by_pb * q->p_time[b];
     int at = forward ? 0 : 2;
     double over_m = 0.0; /* log derivatives of the upstream temperature */
     double over_u = 0.0;
     if (up < c->n_volumes) {
-      over_m = 1.0 / q->y[2 * up];
-      over_u = 1.0 / q->y[2 * up + 1];
+      over_m = r->bend[up] / q->y[2 * up];
+      over_u = r->bend[up] / q->y[2 * up + 1];
       gm[at] += 0.5 * flow * over_m;
       gm[at + 1] -= 0.5 * flow * over_u;
     }
-    for (int s = 0; s < 5; s++) gh[s] = cpt * gm[s];
+    for (int s = 0; s < 5; s++) gh[s] = h * gm[s];
+    /* cp T; h itself when constant */
+    double cpt = c->gas.warm && up < c->n_volumes ? (1.0 / r->over_cv[up] + 1.0) * c->gas_r * r->t[up] : h;
     gh[at] -= flow * cpt * over_m;
     gh[at + 1] += flow * cpt * over_u;
   }
@@ -438,16 +278,16 @@ static void look_at_cylinder(instant *q, int v)
   /* by temperature: h is proportional to conductivity times viscosity^-b */
   double by_log_t = 1.5 - t / (t + 194.0) - exponent * (1.5 - t / (t + 110.4));
   double by_t = ha + heat * by_log_t / t;
-  d->heat[v][0] = (heat * exponent - by_t * t) / mass;
-  d->heat[v][1] = by_t * t / energy;
+  d->heat[v][0] = (heat * exponent - by_t * t * r->bend[v]) / mass;
+  d->heat[v][1] = by_t * t * r->bend[v] / energy;
   d->heat[v][2] = q->dv[v] * (h * over_wall * 4.0 / cy->bore - heat * exponent * over_v);
-  d->work[v][0] = 0.0;
-  d->work[v][1] = (c->k - 1.0) * over_v * q->dv[v];
+  d->work[v][0] = c->gas.warm ? r->p[v] * (1.0 - r->bend[v]) / mass * q->dv[v] : 0.0;
+  d->work[v][1] = r->over_cv[v] * over_v * q->dv[v];
   d->work[v][2] = q->p_time[v] * q->dv[v] + r->p[v] * q->ddv[v];
   d->heat_slope[v] = -ha;
   int n = 2 * c->n_volumes;
   double *column = d->j + 2 * v * n + 2 * v + 1;
-  column[0] -= d->heat[v][0];
+  column[0] -= d->heat[v][0] + d->work[v][0];
   column[n] -= d->heat[v][1] + d->work[v][1];
   d->ft[2 * v + 1] -= d->heat[v][2] + d->work[v][2];
 }
@@ -468,8 +308,8 @@ static void look_at_vessel(instant *q, int v)
   q->r->heat[v] = lost - sink;
   q->r->f[2 * v + 1] -= q->r->heat[v];
   if (d == NULL) return;
-  d->heat[v][0] = -lost / q->y[2 * v];
-  d->heat[v][1] = lost / q->y[2 * v + 1];
+  d->heat[v][0] = -lost * q->r->bend[v] / q->y[2 * v];
+  d->heat[v][1] = lost * q->r->bend[v] / q->y[2 * v + 1];
   d->heat[v][2] = 0.0;
   int n = 2 * c->n_volumes;
   double *column = d->j + 2 * v * n + 2 * v + 1;

@@ -210,6 +210,12 @@ static int apply(const freeair__cycle *c, const freeair__cycle_state *s, double 
   return 1;
 }
 
+void freeair__cycle_fill(const freeair__cycle *c, double p, double volume, double t, double *y)
+{
+  y[0] = p * volume / (c->gas_r * t);
+  y[1] = c->gas.warm ? y[0] * c->gas_r * freeair__gas_energy(&c->gas, t) : p * volume / (c->k - 1.0);
+}
+
 static void guess(const freeair__cycle *c, freeair__cycle_state *s)
 {
   double pa = c->site.barometric_pa;
@@ -229,8 +235,7 @@ static void guess(const freeair__cycle *c, freeair__cycle_state *s)
   for (int v = c->n_cylinders; v < c->n_volumes; v++) {
     double p = v == c->plenum ? 0.995 * pa : v == c->line ? fmax(c->receiver_p, 1.01 * pa) : interstage;
     double t = ta + (v == c->plenum ? 5.0 : v == c->line ? 100.0 : 25.0);
-    s->y[2 * v] = p * c->volume[v] / (c->gas_r * t);
-    s->y[2 * v + 1] = p * c->volume[v] / (c->k - 1.0);
+    freeair__cycle_fill(c, p, c->volume[v], t, &s->y[2 * v]);
   }
   for (int v = 0; v < c->n_cylinders; v++) {
     const freeair__cylinder *cy = &c->cylinder[v];
@@ -249,8 +254,7 @@ static void guess(const freeair__cycle *c, freeair__cycle_state *s)
       p = fmin(p1 * pow(total / v0, c->k), p2);
       t = t1 * pow(p / p1, (c->k - 1.0) / c->k);
     }
-    s->y[2 * v] = p * v0 / (c->gas_r * t);
-    s->y[2 * v + 1] = p * v0 / (c->k - 1.0);
+    freeair__cycle_fill(c, p, v0, t, &s->y[2 * v]);
     s->wall[v] = ta + (hp ? 70.0 : 60.0);
   }
   s->omega = motor_omega(c, 0.8 * c->m.motor_rated_w);

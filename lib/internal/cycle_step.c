@@ -88,6 +88,7 @@ static void integrate_sums(const freeair__cycle *c, const freeair__cycle_slopes 
 #define BEFORE(what, i) (p1 * k[0].what[i] + p2 * k[1].what[i] + p3 * k[2].what[i])
   for (int v = 0; v < c->n_cylinders; v++) {
     double w = r->work[v] + d->work[v][1] * u[2 * v + 1] + ht * d->work[v][2];
+    if (c->gas.warm) w += d->work[v][0] * u[2 * v];
     out->work[v] = hg * w + gamma_ * BEFORE(work, v);
   }
   for (int v = 0; v < c->n_volumes; v++) {
@@ -147,7 +148,8 @@ static void add_sums(const freeair__cycle *c, freeair__cycle_sums *sums, const f
     if (forward == mass)
       sums->forward_enthalpy[i] += enthalpy;
     else if (forward != 0.0)
-      sums->forward_enthalpy[i] += forward * 0.5 * c->cp * (before->t[a] + after->t[a]);
+      sums->forward_enthalpy[i] += c->gas.warm ? forward * 0.5 * (before->h[a] + after->h[a])
+                                               : forward * 0.5 * c->cp * (before->t[a] + after->t[a]);
   }
 #undef TOTAL
 }
@@ -178,9 +180,12 @@ static void draw_card(const freeair__cycle *c, const freeair__cycle_state *s, co
     double ddv;
     if (v < c->n_cylinders)
       freeair__cycle_cylinder_volume(c, v, sin(s->omega * t), cos(s->omega * t), &volume, &dv, &ddv);
-    if (card->p != NULL) card->p[i] = (c->k - 1.0) * state[1] / volume;
+    double kelvin = state[1] / (state[0] * c->cv);
+    if (c->gas.warm) kelvin = freeair__gas_temperature(&c->gas, state[1] / (state[0] * c->gas_r), &dv);
+    if (card->p != NULL)
+      card->p[i] = c->gas.warm ? state[0] * c->gas_r * kelvin / volume : (c->k - 1.0) * state[1] / volume;
     if (card->v != NULL) card->v[i] = volume;
-    if (card->t != NULL) card->t[i] = state[1] / (state[0] * c->cv);
+    if (card->t != NULL) card->t[i] = kelvin;
   }
 }
 
@@ -196,8 +201,12 @@ static void note_levels(const freeair__cycle *c, freeair__cycle_sums *sums, cons
       int m = 2 * v;
       int u = m + 1;
       dp = (c->k - 1.0) / c->volume[v] * (before->f[u] - after->f[u]);
-      dt = before->t[v] * (before->f[u] / y0[u] - before->f[m] / y0[m]) -
-           after->t[v] * (after->f[u] / y1[u] - after->f[m] / y1[m]);
+      dt = before->bend[v] * before->t[v] * (before->f[u] / y0[u] - before->f[m] / y0[m]) -
+           after->bend[v] * after->t[v] * (after->f[u] / y1[u] - after->f[m] / y1[m]);
+      if (c->gas.warm)
+        dp = before->over_cv[v] / c->volume[v] * before->f[u] - after->over_cv[v] / c->volume[v] * after->f[u] +
+             before->p[v] * (1.0 - before->bend[v]) * before->f[m] / y0[m] -
+             after->p[v] * (1.0 - after->bend[v]) * after->f[m] / y1[m];
     }
     sums->pressure[v] += h * (0.5 * (before->p[v] + after->p[v]) + h / 12.0 * dp);
     sums->temperature[v] += h * (0.5 * (before->t[v] + after->t[v]) + h / 12.0 * dt);
@@ -467,43 +476,4 @@ int freeair__cycle_revolution(const freeair__cycle *c, const freeair__cycle_stat
     if (!(h > period * 1e-12)) return 0;
   }
   return 0;
-}
-
-void freeair__cycle_remesh(freeair__cycle_mesh *mesh, double tolerance_ratio)
-{
-  float need[FREEAIR__STEPS]; /* new steps wanted in the place of each */
-  float old[FREEAIR__STEPS];
-  double total = 0.0;
-  int n = mesh->n;
-  if (n <= 0) return;
-  double scale = sqrt(sqrt(tolerance_ratio)) / 0.8;
-  for (int i = 0; i < n; i++) {
-    double e = (double)mesh->error[i];
-    if (i > 0) e = fmax(e, 0.3 * (double)mesh->error[i - 1]);
-    if (i < n - 1) e = fmax(e, 0.3 * (double)mesh->error[i + 1]);
-    need[i] = (float)fmax(scale * fmax(sqrt(sqrt(e)), 0.2), 12.0 * (double)mesh->h[i]);
-    total += (double)need[i];
-  }
-  int wanted = (int)ceil(total);
-  if (wanted > FREEAIR__STEPS) {
-    mesh->n = 0;
-    return;
-  }
-  double share = total / wanted;
-  memcpy(old, mesh->h, sizeof old[0] * (size_t)n);
-  int made = 0;
-  double last = 0.0;
-  double where = 0.0;
-  double done = 0.0;
-  for (int i = 0; i < n; i++) {
-    while (made < wanted - 1 && done + (double)need[i] >= share * (made + 1)) {
-      double here = where + (double)old[i] * (share * (made + 1) - done) / (double)need[i];
-      mesh->h[made++] = (float)(here - last);
-      last = here;
-    }
-    done += (double)need[i];
-    where += (double)old[i];
-  }
-  mesh->h[made++] = (float)(1.0 - last);
-  mesh->n = made;
 }

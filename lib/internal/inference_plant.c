@@ -22,14 +22,15 @@ static double discharge_k(const freeair__cycle *c, const freeair__cycle_sums *su
     mass += sums->forward_mass[c->cylinder[i].discharge];
     enthalpy += sums->forward_enthalpy[c->cylinder[i].discharge];
   }
-  return mass > 1e-4 * c->mass_scale ? enthalpy / (mass * c->cp) : NAN;
+  if (!(mass > 1e-4 * c->mass_scale)) return NAN;
+  return c->gas.warm ? freeair__gas_temperature_of_enthalpy(&c->gas, enthalpy / mass) : enthalpy / (mass * c->cp);
 }
 
 static void keep(const freeair__cycle *c, const freeair__cycle_state *s, const freeair__cycle_sums *sums, double *q)
 {
   double per_s = s->omega / 6.28318530717958647693;
   q[FREEAIR__PLANT_MASS] = sums->mass[c->link_check] * per_s;
-  q[FREEAIR__PLANT_ENTHALPY] = sums->enthalpy[c->link_check] * per_s;
+  q[FREEAIR__PLANT_ENTHALPY] = freeair__cycle_delivered(c, sums) * per_s;
   q[FREEAIR__PLANT_POWER] = freeair__cycle_shaft(c, sums, s->omega) / c->m.belt_efficiency;
   q[FREEAIR__PLANT_SPEED] = per_s;
   q[FREEAIR__PLANT_PLENUM] = sums->pressure[c->plenum] * per_s;

@@ -74,7 +74,7 @@ static void note_node(const searcher *q, freeair__delivery_map *map, int i, doub
   int check = q->c->link_check;
   map->value[FREEAIR__DELIVERY_MASS][i] = q->sums.mass[check] * per_s;
   map->value[FREEAIR__DELIVERY_BACK][i] = (q->sums.forward_mass[check] - q->sums.mass[check]) * per_s;
-  map->value[FREEAIR__DELIVERY_ENTHALPY][i] = q->sums.enthalpy[check] * per_s;
+  map->value[FREEAIR__DELIVERY_ENTHALPY][i] = freeair__cycle_delivered(q->c, &q->sums) * per_s;
   map->value[FREEAIR__DELIVERY_POWER][i] = freeair__cycle_shaft(q->c, &q->sums, q->at.state.omega);
   if (starts != NULL) starts[i] = q->at;
   if (points != NULL) freeair__cycle_report(q->c, &q->at.state, &q->sums, &q->effort, &points[i]);

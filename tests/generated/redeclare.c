@@ -930,7 +930,7 @@ _Static_assert(FREEAIR_INFERENCE_SCATTER_BASELINE == 184, "FREEAIR_INFERENCE_SCA
 _Static_assert(FREEAIR_INFERENCE_VISIT_BASELINE == 72, "FREEAIR_INFERENCE_VISIT_BASELINE");
 _Static_assert(FREEAIR_INTERCOOLER_STAGES_BASELINE == 88, "FREEAIR_INTERCOOLER_STAGES_BASELINE");
 _Static_assert(FREEAIR_ISOTHERMAL_PIPE_BASELINE == 64, "FREEAIR_ISOTHERMAL_PIPE_BASELINE");
-_Static_assert(FREEAIR_MACHINE_BASELINE == 608, "FREEAIR_MACHINE_BASELINE");
+_Static_assert(FREEAIR_MACHINE_BASELINE == 616, "FREEAIR_MACHINE_BASELINE");
 _Static_assert(FREEAIR_MACHINE_SITE_BASELINE == 40, "FREEAIR_MACHINE_SITE_BASELINE");
 _Static_assert(FREEAIR_MOIST_AIR_PROPERTIES_BASELINE == 144, "FREEAIR_MOIST_AIR_PROPERTIES_BASELINE");
 _Static_assert(FREEAIR_PREDICTION_RESULT_BASELINE == 104, "FREEAIR_PREDICTION_RESULT_BASELINE");
@@ -1159,7 +1159,7 @@ _Static_assert(offsetof(freeair_intercooler_stages, p2_pa) == 64, "freeair_inter
 _Static_assert(offsetof(freeair_intercooler_stages, t2_k) == 72, "freeair_intercooler_stages.t2_k");
 _Static_assert(offsetof(freeair_intercooler_stages, drop_pa) == 80, "freeair_intercooler_stages.drop_pa");
 _Static_assert(FREEAIR_INTERCOOLER_STAGES_BASELINE <= sizeof(freeair_intercooler_stages), "baseline of freeair_intercooler_stages");
-_Static_assert(sizeof(freeair_machine) == 608, "size of freeair_machine");
+_Static_assert(sizeof(freeair_machine) == 616, "size of freeair_machine");
 _Static_assert(offsetof(freeair_machine, struct_size) == 0, "freeair_machine.struct_size");
 _Static_assert(offsetof(freeair_machine, flags) == 4, "freeair_machine.flags");
 _Static_assert(offsetof(freeair_machine, speed_rev_s) == 8, "freeair_machine.speed_rev_s");
@@ -1234,12 +1234,13 @@ _Static_assert(offsetof(freeair_machine, rated_delivery_m3_s) == 552, "freeair_m
 _Static_assert(offsetof(freeair_machine, rated_pa) == 560, "freeair_machine.rated_pa");
 _Static_assert(offsetof(freeair_machine, gas_constant_j_kg_k) == 568, "freeair_machine.gas_constant_j_kg_k");
 _Static_assert(offsetof(freeair_machine, heat_capacity_ratio) == 576, "freeair_machine.heat_capacity_ratio");
-_Static_assert(offsetof(freeair_machine, stages) == 584, "freeair_machine.stages");
-_Static_assert(offsetof(freeair_machine, arrangement) == 588, "freeair_machine.arrangement");
-_Static_assert(offsetof(freeair_machine, lp_cylinders) == 592, "freeair_machine.lp_cylinders");
-_Static_assert(offsetof(freeair_machine, hp_cylinders) == 596, "freeair_machine.hp_cylinders");
-_Static_assert(offsetof(freeair_machine, lp_leaking_cylinders) == 600, "freeair_machine.lp_leaking_cylinders");
-_Static_assert(offsetof(freeair_machine, hp_leaking_cylinders) == 604, "freeair_machine.hp_leaking_cylinders");
+_Static_assert(offsetof(freeair_machine, heat_capacity_rise) == 584, "freeair_machine.heat_capacity_rise");
+_Static_assert(offsetof(freeair_machine, stages) == 592, "freeair_machine.stages");
+_Static_assert(offsetof(freeair_machine, arrangement) == 596, "freeair_machine.arrangement");
+_Static_assert(offsetof(freeair_machine, lp_cylinders) == 600, "freeair_machine.lp_cylinders");
+_Static_assert(offsetof(freeair_machine, hp_cylinders) == 604, "freeair_machine.hp_cylinders");
+_Static_assert(offsetof(freeair_machine, lp_leaking_cylinders) == 608, "freeair_machine.lp_leaking_cylinders");
+_Static_assert(offsetof(freeair_machine, hp_leaking_cylinders) == 612, "freeair_machine.hp_leaking_cylinders");
 _Static_assert(FREEAIR_MACHINE_BASELINE <= sizeof(freeair_machine), "baseline of freeair_machine");
 _Static_assert(sizeof(freeair_machine_site) == 40, "size of freeair_machine_site");
 _Static_assert(offsetof(freeair_machine_site, struct_size) == 0, "freeair_machine_site.struct_size");

@@ -6,6 +6,7 @@
 #ifndef FREEAIR_TESTS_CRANK_REFERENCE_H
 #define FREEAIR_TESTS_CRANK_REFERENCE_H
 
+#include <freeair/dry_air_ideal.h>
 #include <freeair/machine.h>
 
 #include <math.h>
@@ -42,6 +43,44 @@ static double crank_psi(double k, double x)
   double r_critical = pow(2.0 / (k + 1.0), k / (k - 1.0));
   if (r < r_critical) r = r_critical;
   return sqrt(2.0 * k / (k - 1.0) * (pow(r, 2.0 / k) - pow(r, (k + 1.0) / k)));
+}
+
+/* Internal energy over the gas constant, less that of the constant heat capacity
+ * at 293.15 K, and its slope, in kelvin. */
+static double crank_energy(const crank *c, double t, double *slope)
+{
+  const double base = 293.15;
+  double u = t / (c->k - 1.0);
+  *slope = 1.0 / (c->k - 1.0);
+  if (!(c->m.heat_capacity_rise > 0.0)) return u;
+  double h, h_base, cp, cp_base, rho;
+  double inside = fmin(fmax(t, 60.0), 2000.0);
+  freeair_dry_air_ideal_density(1e5, base, &rho);
+  double r = 1e5 / (rho * base);
+  freeair_dry_air_ideal_enthalpy(inside, &h);
+  freeair_dry_air_ideal_enthalpy(base, &h_base);
+  freeair_dry_air_ideal_heat_capacity(inside, &cp);
+  freeair_dry_air_ideal_heat_capacity(base, &cp_base);
+  *slope += c->m.heat_capacity_rise * (cp - cp_base) / r;
+  return u + c->m.heat_capacity_rise * (h - h_base - cp_base * (inside - base)) / r;
+}
+
+static double crank_temperature(const crank *c, double energy)
+{
+  double t = energy / c->cv;
+  for (int i = 0; c->m.heat_capacity_rise > 0.0 && i < 30; i++) {
+    double slope;
+    double step = (crank_energy(c, t, &slope) - energy / c->R) / slope;
+    t -= step;
+    if (fabs(step) < 1e-13 * t) break;
+  }
+  return t;
+}
+
+static double crank_enthalpy(const crank *c, double t)
+{
+  double slope;
+  return c->m.heat_capacity_rise > 0.0 ? c->R * (crank_energy(c, t, &slope) + t) : c->cp * t;
 }
 
 static void crank_setup(crank *c, const freeair_machine *complete, double pa, double ta, double p_receiver)
@@ -134,10 +173,10 @@ static double crank_join(const crank *c, crank_view *w, int a, int b, double are
   double h;
   if (w->p[a] >= pb) {
     flow = crank_nozzle(c, area, w->p[a], w->T[a], pb);
-    h = flow * c->cp * w->T[a];
+    h = flow * crank_enthalpy(c, w->T[a]);
   } else {
     flow = -crank_nozzle(c, area, pb, tb, w->p[a]);
-    h = flow * c->cp * tb;
+    h = flow * crank_enthalpy(c, tb);
   }
   w->dm[a] -= flow;
   w->dU[a] -= h;
@@ -179,7 +218,7 @@ static int crank_rhs(double t, N_Vector state, N_Vector rate, void *user)
   crank_geometry(c, 1, t, &V[SECOND], &dV[1], &bore[1]);
   for (int v = 0; v < GAS_VOLUMES; v++) {
     if (!(y[2 * v] > 0.0) || !(y[2 * v + 1] > 0.0)) return 1;
-    w.T[v] = y[2 * v + 1] / (y[2 * v] * c->cv);
+    w.T[v] = crank_temperature(c, y[2 * v + 1] / y[2 * v]);
     w.p[v] = y[2 * v] * c->R * w.T[v] / V[v];
   }
   double *q = f + 2 * GAS_VOLUMES;

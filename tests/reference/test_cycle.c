@@ -20,23 +20,27 @@ typedef struct machine_case {
   double receiver;
   int fault;
   double severity;
+  double heat_capacity_rise;
 } machine_case;
 
 static const machine_case cases[] = {
-    {"sound", 2, 1, FREEAIR_MACHINE_V, 9e5, FREEAIR_FAULT_NONE, 0.0},
-    {"sound at cut-out", 2, 1, FREEAIR_MACHINE_SIDE_BY_SIDE, 13e5, FREEAIR_FAULT_NONE, 0.0},
-    {"low receiver", 2, 1, FREEAIR_MACHINE_V, 2e5, FREEAIR_FAULT_NONE, 0.0},
-    {"single stage", 1, 1, FREEAIR_MACHINE_V, 8e5, FREEAIR_FAULT_NONE, 0.0},
-    {"twin", 1, 2, FREEAIR_MACHINE_SIDE_BY_SIDE, 8e5, FREEAIR_FAULT_NONE, 0.0},
-    {"filter", 2, 1, FREEAIR_MACHINE_V, 9e5, FREEAIR_FAULT_INTAKE_FILTER, 0.7},
-    {"first suction valve leaks", 2, 1, FREEAIR_MACHINE_V, 9e5, FREEAIR_FAULT_LP_SUCTION_VALVE, 0.3},
-    {"first suction valve stuck", 2, 1, FREEAIR_MACHINE_V, 6e5, FREEAIR_FAULT_LP_SUCTION_VALVE, 1.0},
-    {"second discharge valve", 2, 1, FREEAIR_MACHINE_V, 9e5, FREEAIR_FAULT_HP_DISCHARGE_VALVE, 0.4},
-    {"second suction valve stuck", 2, 1, FREEAIR_MACHINE_V, 5e5, FREEAIR_FAULT_HP_SUCTION_VALVE, 1.0},
-    {"gasket", 2, 1, FREEAIR_MACHINE_SIDE_BY_SIDE, 6e5, FREEAIR_FAULT_GASKET_BETWEEN, 0.6},
-    {"rings", 2, 1, FREEAIR_MACHINE_V, 9e5, FREEAIR_FAULT_HP_RINGS, 0.5},
-    {"unloader", 2, 1, FREEAIR_MACHINE_V, 9e5, FREEAIR_FAULT_UNLOADER_LEAK, 0.4},
-    {"twin, one suction valve", 1, 2, FREEAIR_MACHINE_SIDE_BY_SIDE, 8e5, FREEAIR_FAULT_LP_SUCTION_VALVE, 0.3},
+    {"sound", 2, 1, FREEAIR_MACHINE_V, 9e5, FREEAIR_FAULT_NONE, 0.0, 0.0},
+    {"sound at cut-out", 2, 1, FREEAIR_MACHINE_SIDE_BY_SIDE, 13e5, FREEAIR_FAULT_NONE, 0.0, 0.0},
+    {"low receiver", 2, 1, FREEAIR_MACHINE_V, 2e5, FREEAIR_FAULT_NONE, 0.0, 0.0},
+    {"single stage", 1, 1, FREEAIR_MACHINE_V, 8e5, FREEAIR_FAULT_NONE, 0.0, 0.0},
+    {"twin", 1, 2, FREEAIR_MACHINE_SIDE_BY_SIDE, 8e5, FREEAIR_FAULT_NONE, 0.0, 0.0},
+    {"filter", 2, 1, FREEAIR_MACHINE_V, 9e5, FREEAIR_FAULT_INTAKE_FILTER, 0.7, 0.0},
+    {"first suction valve leaks", 2, 1, FREEAIR_MACHINE_V, 9e5, FREEAIR_FAULT_LP_SUCTION_VALVE, 0.3, 0.0},
+    {"first suction valve stuck", 2, 1, FREEAIR_MACHINE_V, 6e5, FREEAIR_FAULT_LP_SUCTION_VALVE, 1.0, 0.0},
+    {"second discharge valve", 2, 1, FREEAIR_MACHINE_V, 9e5, FREEAIR_FAULT_HP_DISCHARGE_VALVE, 0.4, 0.0},
+    {"second suction valve stuck", 2, 1, FREEAIR_MACHINE_V, 5e5, FREEAIR_FAULT_HP_SUCTION_VALVE, 1.0, 0.0},
+    {"gasket", 2, 1, FREEAIR_MACHINE_SIDE_BY_SIDE, 6e5, FREEAIR_FAULT_GASKET_BETWEEN, 0.6, 0.0},
+    {"rings", 2, 1, FREEAIR_MACHINE_V, 9e5, FREEAIR_FAULT_HP_RINGS, 0.5, 0.0},
+    {"unloader", 2, 1, FREEAIR_MACHINE_V, 9e5, FREEAIR_FAULT_UNLOADER_LEAK, 0.4, 0.0},
+    {"twin, one suction valve", 1, 2, FREEAIR_MACHINE_SIDE_BY_SIDE, 8e5, FREEAIR_FAULT_LP_SUCTION_VALVE, 0.3, 0.0},
+    {"warm gas", 2, 1, FREEAIR_MACHINE_V, 9e5, FREEAIR_FAULT_NONE, 0.0, 1.0},
+    {"warm gas, valve stuck", 2, 1, FREEAIR_MACHINE_V, 6e5, FREEAIR_FAULT_HP_DISCHARGE_VALVE, 1.0, 1.0},
+    {"warm gas, twin", 1, 2, FREEAIR_MACHINE_V, 8e5, FREEAIR_FAULT_LP_RINGS, 0.4, 0.5},
 };
 
 static void check_case(const machine_case *q, double accuracy, double delivery, double pressure, double kelvin)
@@ -49,6 +53,7 @@ static void check_case(const machine_case *q, double accuracy, double delivery, 
   m.lp_bore_m = 0.105;
   m.lp_stroke_m = 0.08;
   m.speed_rev_s = 15.0;
+  m.heat_capacity_rise = q->heat_capacity_rise;
   site.barometric_pa = 98000.0;
   site.ambient_k = 298.15;
   ck_assert_int_eq(freeair_fault_apply(&m, &site, q->fault, q->severity, &m, &site), FREEAIR_OK);

@@ -2,6 +2,7 @@
 /* Properties of the crank-angle model. FREEAIR_LONG in the environment asks for
  * ten thousand random machines instead of a few hundred. */
 #include <freeair/cycle.h>
+#include <freeair/dry_air_ideal.h>
 #include <freeair/fault.h>
 #include <freeair/status.h>
 
@@ -88,6 +89,62 @@ START_TEST(ideal_single_stage_tends_to_closed_forms)
     ck_assert_double_eq_tol(r.lp_indicated_w / power, 1.0, 2e-4);
     ck_assert_double_eq_tol(r.lp_discharge_k / (293.15 * pow(ratio, (k - 1.0) / k)), 1.0, 2e-4);
   }
+}
+END_TEST
+
+/* The same with the heat capacity of air: from 1 to 2 and back along isentropes of
+ * dry air, volumetric efficiency 1 + c - c (p2 T1)/(p1 T2), work h2 - h1. */
+START_TEST(warm_ideal_stage_follows_the_isentropes_of_air)
+{
+  freeair_machine m = ideal_machine(1);
+  freeair_machine_site s = FREEAIR_MACHINE_SITE_INIT;
+  m.line_m3 = 2e-4;
+  m.lp_discharge_area_m2 = m.check_valve_area_m2 = 0.02;
+  m.heat_capacity_rise = 1.0;
+  double rho;
+  freeair_dry_air_ideal_heat_capacity_ratio(293.15, &m.heat_capacity_ratio);
+  freeair_dry_air_ideal_density(101325.0, 293.15, &rho);
+  m.gas_constant_j_kg_k = 101325.0 / (rho * 293.15);
+  double swept = 0.25 * 3.14159265358979323846 * m.lp_bore_m * m.lp_bore_m * m.lp_stroke_m;
+  for (double ratio = 2.0; ratio <= 12.0; ratio += 2.0) {
+    freeair_cycle_result r = point_of(&m, &s, ratio * 101325.0, 1e-5);
+    double t2, h1, h2;
+    freeair_dry_air_ideal_isentropic_temperature(293.15, ratio, &t2);
+    freeair_dry_air_ideal_enthalpy(293.15, &h1);
+    freeair_dry_air_ideal_enthalpy(t2, &h2);
+    double efficiency = 1.05 - 0.05 * ratio * 293.15 / t2;
+    ck_assert_double_eq_tol(r.lp_discharge_k / t2, 1.0, 2e-4);
+    ck_assert_double_eq_tol(r.lp_volumetric_efficiency / efficiency, 1.0, 3e-4);
+    ck_assert_double_eq_tol(r.lp_indicated_w / (rho * swept * m.speed_rev_s * efficiency * (h2 - h1)), 1.0, 3e-4);
+  }
+}
+END_TEST
+
+/* Off by default, to the last bit; and what it changes grows with it. */
+START_TEST(heat_capacity_rises_as_told)
+{
+  freeair_machine m = shop_unit();
+  freeair_machine_site s = FREEAIR_MACHINE_SITE_INIT;
+  freeair_cycle_result none = point_of(&m, &s, 9e5, 1e-5);
+  m.heat_capacity_rise = 0.0;
+  freeair_cycle_result zero = point_of(&m, &s, 9e5, 1e-5);
+  ck_assert_mem_eq(&none, &zero, sizeof none);
+  double before = none.hp_discharge_k;
+  const double rises[] = {1e-3, 0.25, 0.5, 1.0};
+  for (int i = 0; i < 4; i++) {
+    m.heat_capacity_rise = rises[i];
+    freeair_cycle_result r = point_of(&m, &s, 9e5, 1e-5);
+    ck_assert_double_lt(r.hp_discharge_k, before);
+    ck_assert_double_lt(none.hp_discharge_k - r.hp_discharge_k, 2.0 * rises[i]);
+    ck_assert_double_lt(fabs(r.mass_error), 1e-9);
+    ck_assert_double_lt(fabs(r.energy_error), 1e-9);
+    ck_assert_double_eq_tol(r.delivery_m3_s / none.delivery_m3_s, 1.0, 2e-3);
+    before = r.hp_discharge_k;
+  }
+  freeair_machine wrong = m;
+  wrong.heat_capacity_rise = 1.01;
+  freeair_cycle_result r = FREEAIR_CYCLE_RESULT_INIT;
+  ck_assert_int_eq(freeair_cycle_point(&wrong, &s, 9e5, NAN, NAN, &r), FREEAIR_ERR_DOMAIN);
 }
 END_TEST
 
@@ -189,6 +246,7 @@ START_TEST(extreme_machines_never_fail)
   for (int i = 0; i < n; i++) {
     chance c = chance_of(2000000u + (uint64_t)i);
     freeair_machine m = extreme_machine(&c, i % 3 == 0 ? 1.0 : i % 3 == 1 ? 5.0 : 20.0);
+    m.heat_capacity_rise = i % 2;
     freeair_machine_site s = extreme_site(&c);
     random_faults(&c, &m, &s);
     double receiver = log_between(&c, 0.5e5, m.stages == 2 ? 40e5 : 20e5);
@@ -505,6 +563,8 @@ int main(void)
   TCase *tcase = tcase_create("cycle");
   tcase_set_timeout(tcase, 1800);
   tcase_add_test(tcase, ideal_single_stage_tends_to_closed_forms);
+  tcase_add_test(tcase, warm_ideal_stage_follows_the_isentropes_of_air);
+  tcase_add_test(tcase, heat_capacity_rises_as_told);
   tcase_add_test(tcase, ideal_two_stage_settles_at_the_closed_form);
   tcase_add_test(tcase, balances_close_to_round_off);
   tcase_add_test(tcase, accuracy_is_kept);

@@ -795,8 +795,8 @@ class Machine(_runtime.Structure):
             [m2] Range [0;1]. Default: 5e-7 m times bore.
         hp_ring_area_m2: Effective area past the rings of one second-stage cylinder to the
             crankcase. [m2] Range [0;1]. Default: 5e-7 m times bore.
-        crankcase_k: Temperature of gas in the crankcase, which is at ambient pressure. [K] Range
-            (0;1000]. Default: 330.
+        crankcase_k: Temperature of gas in the crankcase, at ambient pressure. [K] Range (0;1000].
+            Default: 330.
         heat_coefficient: Factor a of the wall heat transfer Nu = a Re^b. Range [0;100]. Default:
             0.7.
         heat_exponent: Exponent b of the wall heat transfer Nu = a Re^b. Range [0;1]. Default: 0.7.
@@ -846,6 +846,8 @@ class Machine(_runtime.Structure):
             cut_out_pa.
         gas_constant_j_kg_k: Gas constant of the air. [J/(kg K)] Range (0;1e4]. Default: 287.05.
         heat_capacity_ratio: Heat capacity ratio of the air. Range (1;1.7]. Default: 1.4.
+        heat_capacity_rise: Share of the rise of cp of dry air that the gas follows. Range [0;1].
+            Default: 0.
         stages: Number of stages. Range [1;2]. Default: 2.
         arrangement: Of the cylinders. One of MACHINE_ARRANGEMENT_* (enumeration
             freeair_machine_arrangement). Default: FREEAIR_MACHINE_V.
