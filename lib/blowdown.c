@@ -25,8 +25,12 @@ int32_t freeair_blowdown_vessel_init(freeair_blowdown_vessel *vessel, size_t cal
   return freeair__structure_init(vessel, caller_size, &initial, sizeof initial, FREEAIR_BLOWDOWN_VESSEL_BASELINE);
 }
 
-static int32_t read_setting(const freeair_blowdown_vessel *vessel, setting *s)
+enum direction { EMPTIES, FILLS };
+
+/* A vessel whose pressure lies on the side of the line's that its direction asks for. */
+static int32_t read_setting(const freeair_blowdown_vessel *vessel, enum direction direction, setting *s)
 {
+  if (vessel == NULL) return FREEAIR_ERR_NULL;
   const freeair_blowdown_vessel initial = FREEAIR_BLOWDOWN_VESSEL_INIT;
   s->in = initial;
   int32_t status = freeair__structure_read(&s->in, sizeof s->in, vessel, FREEAIR_BLOWDOWN_VESSEL_BASELINE);
@@ -39,6 +43,8 @@ static int32_t read_setting(const freeair_blowdown_vessel *vessel, setting *s)
       !freeair__closed(s->in.t_k, 50.0, 2000.0) || !freeair__closed(s->in.exponent, 1.0, 2.0) ||
       !freeair__upto(s->in.k, 1.0, 2.0) || !freeair__closed(s->in.r_j_kg_k, 10.0, 10000.0) ||
       s->in.exponent > s->in.k)
+    return FREEAIR_ERR_DOMAIN;
+  if (direction == FILLS ? s->in.p_vessel_pa > s->in.p_line_pa : s->in.p_vessel_pa < s->in.p_line_pa)
     return FREEAIR_ERR_DOMAIN;
   s->base_s = s->in.v_m3 / (s->in.area_m2 * sqrt(s->in.r_j_kg_k * s->in.t_k));
   freeair_flow_critical_pressure_ratio(s->in.k, &s->critical);
@@ -112,13 +118,12 @@ int32_t freeair_blowdown_time(const freeair_blowdown_vessel *vessel, double p2_p
 {
   if (time_s == NULL) return FREEAIR_ERR_NULL;
   *time_s = NAN;
-  if (vessel == NULL) return FREEAIR_ERR_NULL;
   setting s;
-  int32_t status = read_setting(vessel, &s);
+  int32_t status = read_setting(vessel, EMPTIES, &s);
   if (status < 0) return status;
   double p1 = s.in.p_vessel_pa;
   double line = s.in.p_line_pa;
-  if (!freeair__closed(p2_pa, 1.0, 1e8) || p1 < line) return FREEAIR_ERR_DOMAIN;
+  if (!freeair__closed(p2_pa, 1.0, 1e8)) return FREEAIR_ERR_DOMAIN;
   if (p2_pa > p1 || p2_pa < line) return FREEAIR_ERR_NO_SOLUTION;
   double junction = line / s.critical;
   double time = 0.0;
@@ -139,13 +144,13 @@ int32_t freeair_blowdown_pressure(const freeair_blowdown_vessel *vessel, double 
 {
   freeair__set_nan(p2_pa);
   freeair__set_nan(t2_k);
-  if (vessel == NULL || p2_pa == NULL || t2_k == NULL) return FREEAIR_ERR_NULL;
+  if (p2_pa == NULL || t2_k == NULL) return FREEAIR_ERR_NULL;
   setting s;
-  int32_t status = read_setting(vessel, &s);
+  int32_t status = read_setting(vessel, EMPTIES, &s);
   if (status < 0) return status;
   double p1 = s.in.p_vessel_pa;
   double line = s.in.p_line_pa;
-  if (!freeair__closed(duration_s, 0.0, 1e12) || p1 < line) return FREEAIR_ERR_DOMAIN;
+  if (!freeair__closed(duration_s, 0.0, 1e12)) return FREEAIR_ERR_DOMAIN;
   double junction = line / s.critical;
   double left = duration_s * s.in.exponent / s.base_s;
   double fall = 0.0; /* ln(p1/p2) */
@@ -179,13 +184,12 @@ int32_t freeair_blowdown_fill_time(const freeair_blowdown_vessel *vessel, double
 {
   if (time_s == NULL) return FREEAIR_ERR_NULL;
   *time_s = NAN;
-  if (vessel == NULL) return FREEAIR_ERR_NULL;
   setting s;
-  int32_t status = read_setting(vessel, &s);
+  int32_t status = read_setting(vessel, FILLS, &s);
   if (status < 0) return status;
   double p1 = s.in.p_vessel_pa;
   double line = s.in.p_line_pa;
-  if (!freeair__closed(p2_pa, 0.0, 1e8) || p1 > line) return FREEAIR_ERR_DOMAIN;
+  if (!freeair__closed(p2_pa, 0.0, 1e8)) return FREEAIR_ERR_DOMAIN;
   if (p2_pa < p1 || p2_pa > line) return FREEAIR_ERR_NO_SOLUTION;
   double junction = line * s.critical;
   double time = 0.0;
@@ -204,13 +208,12 @@ int32_t freeair_blowdown_fill_pressure(const freeair_blowdown_vessel *vessel, do
 {
   if (p2_pa == NULL) return FREEAIR_ERR_NULL;
   *p2_pa = NAN;
-  if (vessel == NULL) return FREEAIR_ERR_NULL;
   setting s;
-  int32_t status = read_setting(vessel, &s);
+  int32_t status = read_setting(vessel, FILLS, &s);
   if (status < 0) return status;
   double p2 = s.in.p_vessel_pa;
   double line = s.in.p_line_pa;
-  if (!freeair__closed(duration_s, 0.0, 1e12) || p2 > line) return FREEAIR_ERR_DOMAIN;
+  if (!freeair__closed(duration_s, 0.0, 1e12)) return FREEAIR_ERR_DOMAIN;
   double junction = line * s.critical;
   double left = duration_s * s.in.exponent / s.base_s;
   if (p2 < junction) {

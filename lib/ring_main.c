@@ -52,8 +52,30 @@ static double closure(const network *w, double mass)
   return sum;
 }
 
-static int32_t begin(network *w, double t_k, double r_j_kg_k)
+/* What a call has to fill in. */
+typedef struct answer {
+  double *flow;
+  double *p;
+  double *lowest;
+} answer;
+
+static void no_answer(const network *w, const answer *a)
 {
+  fill(a->flow, w->n, NAN);
+  fill(a->p, w->n, NAN);
+  freeair__set_nan(a->lowest);
+}
+
+/* Tests the arguments of a network of at least so many pieces and sets its answer to not a number. */
+static int32_t start(network *w, size_t least, double t_k, double r_j_kg_k, const answer *a)
+{
+  const int sized = w->n >= least && w->n <= 10000;
+  freeair__set_nan(a->lowest);
+  if (sized) no_answer(w, a);
+  if (w->length == NULL || w->diameter == NULL || w->offtake == NULL || a->flow == NULL || a->p == NULL ||
+      a->lowest == NULL)
+    return FREEAIR_ERR_NULL;
+  if (!sized) return FREEAIR_ERR_DATA;
   r_j_kg_k = freeair__or(r_j_kg_k, FREEAIR__AIR_R);
   if (!freeair__closed(t_k, 50.0, 2000.0) || !freeair__closed(r_j_kg_k, 10.0, 10000.0)) return FREEAIR_ERR_DOMAIN;
   w->viscosity = freeair__or(w->viscosity, freeair__air_viscosity(t_k));
@@ -66,18 +88,21 @@ static int32_t begin(network *w, double t_k, double r_j_kg_k)
 }
 
 /* Pressures along the pieces from the flows. */
-static int32_t finish(const network *w, const double *flow, double *p, double *lowest)
+static int32_t finish(const network *w, const answer *a)
 {
   double square = w->supply * w->supply;
   double least = square;
   for (size_t i = 0; i < w->n; i++) {
-    square -= fall(w, i, flow[i]);
-    if (!(square > 0.0)) return FREEAIR_ERR_NO_SOLUTION;
+    square -= fall(w, i, a->flow[i]);
+    if (!(square > 0.0)) {
+      no_answer(w, a);
+      return FREEAIR_ERR_NO_SOLUTION;
+    }
     least = fmin(least, square);
-    p[i] = sqrt(square);
+    a->p[i] = sqrt(square);
   }
-  *lowest = sqrt(least);
-  return *lowest < 0.9 * w->supply ? FREEAIR_WARN_LIMIT : FREEAIR_OK;
+  *a->lowest = sqrt(least);
+  return *a->lowest < 0.9 * w->supply ? FREEAIR_WARN_LIMIT : FREEAIR_OK;
 }
 
 int32_t freeair_ring_main_share(double length1_m, double diameter1_m, double length2_m, double diameter2_m,
@@ -97,18 +122,9 @@ int32_t freeair_ring_main_flows(const double *length_m, const double *diameter_m
                                 size_t n, double roughness_m, double p_supply_pa, double t_k, double viscosity_pas,
                                 double r_j_kg_k, double *flow_kg_s, double *p_pa, double *lowest_pa)
 {
-  const int sized = n >= 2 && n <= 10000;
-  freeair__set_nan(lowest_pa);
-  if (sized) {
-    fill(flow_kg_s, n, NAN);
-    fill(p_pa, n, NAN);
-  }
-  if (length_m == NULL || diameter_m == NULL || offtake_kg_s == NULL || flow_kg_s == NULL || p_pa == NULL ||
-      lowest_pa == NULL)
-    return FREEAIR_ERR_NULL;
-  if (!sized) return FREEAIR_ERR_DATA;
   network w = {length_m, diameter_m, offtake_kg_s, n, roughness_m, p_supply_pa, 0.0, viscosity_pas};
-  int32_t status = begin(&w, t_k, r_j_kg_k);
+  const answer a = {flow_kg_s, p_pa, lowest_pa};
+  int32_t status = start(&w, 2, t_k, r_j_kg_k, &a);
   if (status < 0) return status;
   double all = 0.0;
   double whole = 0.0;
@@ -142,13 +158,8 @@ int32_t freeair_ring_main_flows(const double *length_m, const double *diameter_m
     flow_kg_s[i] = mass;
     mass -= offtake_kg_s[i];
   }
-  status = finish(&w, flow_kg_s, p_pa, lowest_pa);
-  if (status < 0) {
-    fill(flow_kg_s, n, NAN);
-    fill(p_pa, n, NAN);
-  } else {
-    p_pa[n - 1] = p_supply_pa;
-  }
+  status = finish(&w, &a);
+  if (status >= 0) p_pa[n - 1] = p_supply_pa;
   return status;
 }
 
@@ -156,25 +167,11 @@ int32_t freeair_ring_main_dead_end(const double *length_m, const double *diamete
                                    size_t n, double roughness_m, double p_supply_pa, double t_k, double viscosity_pas,
                                    double r_j_kg_k, double *flow_kg_s, double *p_pa, double *lowest_pa)
 {
-  const int sized = n >= 1 && n <= 10000;
-  freeair__set_nan(lowest_pa);
-  if (sized) {
-    fill(flow_kg_s, n, NAN);
-    fill(p_pa, n, NAN);
-  }
-  if (length_m == NULL || diameter_m == NULL || offtake_kg_s == NULL || flow_kg_s == NULL || p_pa == NULL ||
-      lowest_pa == NULL)
-    return FREEAIR_ERR_NULL;
-  if (!sized) return FREEAIR_ERR_DATA;
   network w = {length_m, diameter_m, offtake_kg_s, n, roughness_m, p_supply_pa, 0.0, viscosity_pas};
-  int32_t status = begin(&w, t_k, r_j_kg_k);
+  const answer a = {flow_kg_s, p_pa, lowest_pa};
+  const int32_t status = start(&w, 1, t_k, r_j_kg_k, &a);
   if (status < 0) return status;
   double mass = 0.0;
   for (size_t i = n; i-- > 0;) flow_kg_s[i] = mass += offtake_kg_s[i];
-  status = finish(&w, flow_kg_s, p_pa, lowest_pa);
-  if (status < 0) {
-    fill(flow_kg_s, n, NAN);
-    fill(p_pa, n, NAN);
-  }
-  return status;
+  return finish(&w, &a);
 }
