@@ -186,3 +186,14 @@ int32_t freeair_moist_air_volume(double p_pa, double t_k, double humidity_ratio,
   if (status >= 0) *v_dry_m3_kg = (1.0 + humidity_ratio) / point.rho_kg_m3;
   return status;
 }
+
+int32_t freeair_moist_air_gas_constant(double humidity_ratio, double *r_j_kg_k)
+{
+  const double molar_gas_constant = 8.314462618; /* CODATA 2018 */
+  if (r_j_kg_k == NULL) return FREEAIR_ERR_NULL;
+  *r_j_kg_k = NAN;
+  if (!freeair__closed(humidity_ratio, 0.0, 10.0)) return FREEAIR_ERR_DOMAIN;
+  *r_j_kg_k = molar_gas_constant * (1.0 / FREEAIR__DRY_AIR_MOLAR_MASS + humidity_ratio / FREEAIR__WATER_MOLAR_MASS) /
+              (1.0 + humidity_ratio);
+  return FREEAIR_OK;
+}

@@ -217,6 +217,20 @@ FREEAIR_API int32_t freeair_moist_air_enthalpy(double p_pa, double t_k, double h
  */
 FREEAIR_API int32_t freeair_moist_air_volume(double p_pa, double t_k, double humidity_ratio, double *v_dry_m3_kg);
 
+/** Specific gas constant of moist air: what the ideal-gas topics ask for as r_j_kg_k.
+ *
+ * Model: R (1/Ma + w/Mw)/(1 + w), R = 8.314462618 J/(mol K), Ma = 28.96546 g/mol, Mw = 18.015268 g/mol.
+ *
+ * @param[in]  humidity_ratio Mass of vapour by mass of dry air; 0 for dry air. @range{[0;10]}
+ * @param[out] r_j_kg_k       Specific gas constant, for each kilogram of moist air.
+ * @retval FREEAIR_OK         computed
+ * @retval FREEAIR_ERR_NULL   r_j_kg_k is null
+ * @retval FREEAIR_ERR_DOMAIN humidity_ratio is outside its range
+ * @source{CODATA 2018, molar gas constant; molar masses of IAPWS G8-10 (2010)}
+ * @since 0.1
+ */
+FREEAIR_API int32_t freeair_moist_air_gas_constant(double humidity_ratio, double *r_j_kg_k);
+
 /** @} */
 
 #ifdef __cplusplus
