@@ -87,6 +87,7 @@ int32_t freeair_moist_air_density_cipm(double p_pa, double t_k, double relative_
 int32_t freeair_moist_air_volume(double p_pa, double t_k, double humidity_ratio, double *v_dry_m3_kg);
 int32_t freeair_moist_air_flow_convert(double q1_m3_s, double p1_pa, double t1_k, double relative_humidity1, double p2_pa, double t2_k, double relative_humidity2, double *q2_m3_s);
 int32_t freeair_moist_air_enthalpy(double p_pa, double t_k, double humidity_ratio, double *h_dry_j_kg);
+int32_t freeair_moist_air_gas_constant(double humidity_ratio, double *r_j_kg_k);
 int32_t freeair_dew_point_at_pressure(double p1_pa, double dew1_k, int32_t over1, double p2_pa, int32_t over2, int32_t model, double *dew2_k);
 int32_t freeair_dew_point_from_ratio(double p_pa, double humidity_ratio, int32_t over, int32_t model, double *dew_k);
 int32_t freeair_dew_point_from_relative(double p_pa, double t_k, double relative_humidity, int32_t over, int32_t model, double *dew_k);

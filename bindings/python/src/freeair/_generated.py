@@ -3226,6 +3226,26 @@ def moist_air_enthalpy(*, p_pa, t_k, humidity_ratio):
     return _runtime.call("freeair_moist_air_enthalpy")((p_pa, t_k, humidity_ratio,))
 
 
+def moist_air_gas_constant(*, humidity_ratio):
+    """Specific gas constant of moist air: what the ideal-gas topics ask for as r_j_kg_k.
+
+    Model: R (1/Ma + w/Mw)/(1 + w), R = 8.314462618 J/(mol K), Ma = 28.96546 g/mol, Mw = 18.015268
+    g/mol.
+
+    Arguments:
+        humidity_ratio: Mass of vapour by mass of dry air; 0 for dry air. Range [0;10].
+
+    Returns:
+        r_j_kg_k: Specific gas constant, for each kilogram of moist air. [J/(kg K)]
+
+    Raises:
+        DomainError: humidity_ratio is outside its range
+
+    Source: CODATA 2018, molar gas constant; molar masses of IAPWS G8-10 (2010)
+    """
+    return _runtime.call("freeair_moist_air_gas_constant")((humidity_ratio,))
+
+
 def dew_point_at_pressure(*, p1_pa, dew1_k, over1, p2_pa, over2, model):
     """Dew or frost point at one pressure from that at another: pressure dew point to atmospheric and back.
 
@@ -14058,6 +14078,7 @@ __all__ = [
     "moist_air_density_cipm",
     "moist_air_enthalpy",
     "moist_air_flow_convert",
+    "moist_air_gas_constant",
     "moist_air_state",
     "moist_air_state_from_density",
     "moist_air_volume",
