@@ -123,7 +123,7 @@ FREEAIR_API int32_t freeair_cycle_result_init(freeair_cycle_result *point, size_
  * @retval FREEAIR_ERR_VERSION        a structure has an unknown size
  * @retval FREEAIR_ERR_DOMAIN         a value is outside its range, see freeair_machine_complete
  * @retval FREEAIR_ERR_NO_CONVERGENCE no revolution repeated
- * @retval FREEAIR_ERR_NO_SOLUTION    the description leads to no physical state
+ * @retval FREEAIR_ERR_NO_SOLUTION    the description leads to no physical state, or to walls above 3000 K
  * @source{Annand, Heat transfer in the cylinders of reciprocating internal combustion engines, Proc. IMechE 177
  *         (1963), form of the wall heat law; the balances are common practice}
  * @caution{FREEAIR_CAUTION_HOT}
@@ -155,7 +155,7 @@ FREEAIR_API int32_t freeair_cycle_point(const freeair_machine *machine, const fr
  * @retval FREEAIR_ERR_DOMAIN         a value is outside its range, or n is below 4
  * @retval FREEAIR_ERR_NOT_FOUND      the machine has no such cylinder
  * @retval FREEAIR_ERR_NO_CONVERGENCE no revolution repeated
- * @retval FREEAIR_ERR_NO_SOLUTION    the description leads to no physical state
+ * @retval FREEAIR_ERR_NO_SOLUTION    the description leads to no physical state, or to walls above 3000 K
  * @source{common practice}
  * @since 0.1
  */

@@ -41,7 +41,7 @@ extern "C" {
  * @retval FREEAIR_ERR_VERSION        a structure has an unknown size, or points_stride is smaller than one
  * @retval FREEAIR_ERR_DOMAIN         a value is outside its range, or no reading is above the start
  * @retval FREEAIR_ERR_NO_CONVERGENCE an operating point was not found
- * @retval FREEAIR_ERR_NO_SOLUTION    the description leads to no physical state
+ * @retval FREEAIR_ERR_NO_SOLUTION    the description leads to no physical state, or to walls above 3000 K
  * @source{common practice}
  * @since 0.1
  */

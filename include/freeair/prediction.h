@@ -135,7 +135,7 @@ FREEAIR_API int32_t freeair_prediction_result_init(freeair_prediction_result *re
  * @retval FREEAIR_ERR_VERSION        a structure has an unknown size
  * @retval FREEAIR_ERR_DOMAIN         a value is outside its range, or the end is not above the start
  * @retval FREEAIR_ERR_NO_CONVERGENCE an operating point was not found
- * @retval FREEAIR_ERR_NO_SOLUTION    the description leads to no physical state
+ * @retval FREEAIR_ERR_NO_SOLUTION    the description leads to no physical state, or to walls above 3000 K
  * @source{common practice}
  * @caution{FREEAIR_CAUTION_STORED_ENERGY}
  * @caution{FREEAIR_CAUTION_RELIEF_VALVE}
@@ -163,7 +163,7 @@ FREEAIR_API int32_t freeair_prediction_pumpup(const freeair_machine *machine, co
  * @retval FREEAIR_ERR_VERSION        a structure has an unknown size
  * @retval FREEAIR_ERR_DOMAIN         a value is outside its range, or no reading is above the start
  * @retval FREEAIR_ERR_NO_CONVERGENCE an operating point was not found
- * @retval FREEAIR_ERR_NO_SOLUTION    the description leads to no physical state
+ * @retval FREEAIR_ERR_NO_SOLUTION    the description leads to no physical state, or to walls above 3000 K
  * @source{common practice}
  * @since 0.1
  */
@@ -187,7 +187,7 @@ FREEAIR_API int32_t freeair_prediction_times(const freeair_machine *machine, con
  * @retval FREEAIR_ERR_VERSION        a structure has an unknown size
  * @retval FREEAIR_ERR_DOMAIN         a value is outside its range, or upper_pa is not above barometric pressure
  * @retval FREEAIR_ERR_NO_CONVERGENCE an operating point was not found
- * @retval FREEAIR_ERR_NO_SOLUTION    the description leads to no physical state
+ * @retval FREEAIR_ERR_NO_SOLUTION    the description leads to no physical state, or to walls above 3000 K
  * @source{common practice}
  * @caution{FREEAIR_CAUTION_RELIEF_VALVE}
  * @since 0.1

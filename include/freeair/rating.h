@@ -50,7 +50,7 @@ enum freeair_rating_adjusted {
  * @retval FREEAIR_ERR_VERSION        a structure has an unknown size
  * @retval FREEAIR_ERR_DOMAIN         a value is outside its range, or too much is missing
  * @retval FREEAIR_ERR_NO_CONVERGENCE an operating point was not found
- * @retval FREEAIR_ERR_NO_SOLUTION    the description leads to no physical state
+ * @retval FREEAIR_ERR_NO_SOLUTION    the description leads to no physical state, or to walls above 3000 K
  * @source{common practice}
  * @since 0.1
  */

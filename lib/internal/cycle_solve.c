@@ -261,6 +261,15 @@ static void guess(const freeair__cycle *c, freeair__cycle_state *s)
   s->known = 1;
 }
 
+/* Walls that cannot lose their heat below 3000 K, where iron boils, are those of
+ * an impossible description. */
+static int walls_stand(const freeair__cycle *c, const freeair__cycle_state *s)
+{
+  for (int v = 0; v < c->n_cylinders; v++)
+    if (!(s->wall[v] < 3000.0)) return 0;
+  return 1;
+}
+
 /* Shortens a step from z to trial so that no mass, energy or temperature moves
  * by more than a sane factor; returns 0 when even a short step fails. */
 static int limit_step(const freeair__cycle *c, int n, const double *z, double *trial, freeair__cycle_state *s)
@@ -372,8 +381,7 @@ int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__
       work->mesh.n = 0;
       continue;
     }
-    for (int v = 0; plain && v < c->n_cylinders; v++)
-      if (!(s->wall[v] < 3000.0)) return FREEAIR_ERR_NO_SOLUTION; /* iron would boil */
+    if (plain && !walls_stand(c, s)) return FREEAIR_ERR_NO_SOLUTION;
     pack(c, &image, g);
     double norm = 0.0;
     double bare[UNKNOWNS];
@@ -383,7 +391,7 @@ int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__
     }
     effort->residual = norm;
     work->tolerance = tolerance;
-    if (norm <= target && full) return FREEAIR_OK;
+    if (norm <= target && full) return walls_stand(c, s) ? FREEAIR_OK : FREEAIR_ERR_NO_SOLUTION;
     if (near && revolution == 0 && norm > 0.1) {
       /* not so similar after all */
       tolerance = coarse;

@@ -11313,7 +11313,7 @@ def cycle_point(*, machine, site=None, receiver_pa, receiver_k=None, accuracy=No
         StructureVersionError: a structure has an unknown size
         DomainError: a value is outside its range, see freeair_machine_complete
         NoConvergenceError: no revolution repeated
-        NoSolutionError: the description leads to no physical state
+        NoSolutionError: the description leads to no physical state, or to walls above 3000 K
 
     Caution: Discharge parts burn; let them cool.
 
@@ -11353,7 +11353,7 @@ def cycle_card(*, machine, site=None, receiver_pa, receiver_k=None, accuracy=Non
         DomainError: a value is outside its range, or n is below 4
         NotFoundError: the machine has no such cylinder
         NoConvergenceError: no revolution repeated
-        NoSolutionError: the description leads to no physical state
+        NoSolutionError: the description leads to no physical state, or to walls above 3000 K
 
     Source: common practice
     """
@@ -11389,7 +11389,7 @@ def prediction_pumpup(*, machine, site=None, run, n):
         StructureVersionError: a structure has an unknown size
         DomainError: a value is outside its range, or the end is not above the start
         NoConvergenceError: an operating point was not found
-        NoSolutionError: the description leads to no physical state
+        NoSolutionError: the description leads to no physical state, or to walls above 3000 K
 
     Caution: A receiver under pressure stores energy like an explosive.
 
@@ -11423,7 +11423,7 @@ def prediction_times(*, machine, site=None, run, p_pa):
         StructureVersionError: a structure has an unknown size
         DomainError: a value is outside its range, or no reading is above the start
         NoConvergenceError: an operating point was not found
-        NoSolutionError: the description leads to no physical state
+        NoSolutionError: the description leads to no physical state, or to walls above 3000 K
 
     Source: common practice
     """
@@ -11449,7 +11449,7 @@ def prediction_level_off(*, machine, site=None, upper_pa=None):
         StructureVersionError: a structure has an unknown size
         DomainError: a value is outside its range, or upper_pa is not above barometric pressure
         NoConvergenceError: an operating point was not found
-        NoSolutionError: the description leads to no physical state
+        NoSolutionError: the description leads to no physical state, or to walls above 3000 K
 
     Caution: Never plug, reset or weaken a relief valve.
 
@@ -11525,7 +11525,7 @@ def rating_complete(*, machine, site=None):
         StructureVersionError: a structure has an unknown size
         DomainError: a value is outside its range, or too much is missing
         NoConvergenceError: an operating point was not found
-        NoSolutionError: the description leads to no physical state
+        NoSolutionError: the description leads to no physical state, or to walls above 3000 K
 
     Source: common practice
     """
@@ -11895,7 +11895,7 @@ def outlook_readings(*, machine, site=None, run, p_pa):
         StructureVersionError: a structure has an unknown size, or points_stride is smaller than one
         DomainError: a value is outside its range, or no reading is above the start
         NoConvergenceError: an operating point was not found
-        NoSolutionError: the description leads to no physical state
+        NoSolutionError: the description leads to no physical state, or to walls above 3000 K
 
     Source: common practice
     """
