@@ -7,6 +7,9 @@
 #include "internal/prediction.h"
 #include "internal/structure.h"
 
+/* Operating points where those asked for are too few. */
+enum { hard_nodes = 19 };
+
 static const freeair_prediction_run initial_run = FREEAIR_PREDICTION_RUN_INIT;
 static const freeair_prediction_result initial_result = FREEAIR_PREDICTION_RESULT_INIT;
 
@@ -68,6 +71,15 @@ static void describe_receiver(const freeair__cycle *c, freeair__receiver *r)
   r->demand_kg_s = c->m.demand_m3_s * c->site.barometric_pa / (c->gas_r * c->site.ambient_k);
 }
 
+/* Whether so little is left at the end of the run that the error of a few
+ * operating points is no longer small beside it. */
+static int hardly_arrives(const freeair__receiver *r, const freeair__delivery_map *map, double to_p)
+{
+  const double *mass = map->value[FREEAIR__DELIVERY_MASS];
+  double lost = r->demand_kg_s + freeair__receiver_orifice(r->c, r->leak_area, to_p, r->c->site.ambient_k);
+  return mass[map->n - 1] - lost < 0.35 * mass[0];
+}
+
 int32_t freeair__pump_run_prepare(const freeair_machine *machine, const freeair_machine_site *site,
                                   const freeair_prediction_run *run, double to_reading, freeair__pump_run *q,
                                   freeair__cycle_start *starts, freeair_cycle_result *points, int32_t *evaluations)
@@ -97,12 +109,16 @@ int32_t freeair__pump_run_prepare(const freeair_machine *machine, const freeair_
   /* demand may draw the pressure below the start */
   double low = fmin(q->from_p, pa);
   if (q->from_p > pa && q->receiver.demand_kg_s == 0.0 && q->receiver.leak_area == 0.0) low = q->from_p;
-  status = freeair__delivery_map_build(&q->c, low, q->to_p, q->run.nodes, q->run.accuracy, &q->map, starts,
-                                       points, evaluations);
+  int n = q->run.nodes;
+  status = freeair__delivery_map_build(&q->c, low, q->to_p, n, q->run.accuracy, &q->map, starts, points, evaluations);
   /* and so may a pump that lets back more than it brings */
-  if (status == FREEAIR_OK && low > pa && q->map.value[FREEAIR__DELIVERY_MASS][0] < 0.0)
-    status = freeair__delivery_map_build(&q->c, pa, q->to_p, q->run.nodes, q->run.accuracy, &q->map, starts,
-                                         points, evaluations);
+  if (status == FREEAIR_OK && low > pa && q->map.value[FREEAIR__DELIVERY_MASS][0] < 0.0) {
+    low = pa;
+    status = freeair__delivery_map_build(&q->c, low, q->to_p, n, q->run.accuracy, &q->map, starts, points, evaluations);
+  }
+  if (status == FREEAIR_OK && starts == NULL && n < hard_nodes && hardly_arrives(&q->receiver, &q->map, q->to_p))
+    status = freeair__delivery_map_build(&q->c, low, q->to_p, hard_nodes, q->run.accuracy, &q->map, NULL, points,
+                                         evaluations);
   q->receiver.map = &q->map;
   return status;
 }

@@ -47,7 +47,7 @@ typedef struct freeair_prediction_run {
   double most_s; /**< Give up after this time. @range{[1;1e7]} @default{7200} */
   double accuracy; /**< Accuracy of freeair_cycle_point. @range{[1e-6;0.1]} @default{1e-3} */
   int32_t start; /**< State before the run. @choice{freeair_prediction_start} */
-  int32_t nodes; /**< Operating points along the way; 13 where it hardly reaches the end. @range{[3;32]} */
+  int32_t nodes; /**< Operating points along the way; at least 19 where it hardly reaches the end. @range{[3;32]} */
 } freeair_prediction_run;
 
 /** Initial value of a run: soaked, from ambient pressure to cut-out, seven operating points. */

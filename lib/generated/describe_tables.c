@@ -518,7 +518,7 @@ static const freeair_parameter fields_freeair_prediction_run[] = {
     {"most_s", "Give up after this time.", "s", "[1;1e7]", "7200", "", NULL, 1.0, 10000000.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 48u, sizeof(double), -1, -1},
     {"accuracy", "Accuracy of freeair_cycle_point.", "1", "[1e-6;0.1]", "1e-3", "", NULL, 1e-06, 0.1, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 56u, sizeof(double), -1, -1},
     {"start", "State before the run.", "1", "", "", "freeair_prediction_start", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 64u, sizeof(int32_t), -1, -1},
-    {"nodes", "Operating points along the way; 13 where it hardly reaches the end.", "1", "[3;32]", "", "", NULL, 3.0, 32.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 68u, sizeof(int32_t), -1, -1},
+    {"nodes", "Operating points along the way; at least 19 where it hardly reaches the end.", "1", "[3;32]", "", "", NULL, 3.0, 32.0, FREEAIR_TYPE_INT32, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 68u, sizeof(int32_t), -1, -1},
 };
 
 static const freeair_prediction_run initial_freeair_prediction_run = FREEAIR_PREDICTION_RUN_INIT;

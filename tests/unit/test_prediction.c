@@ -195,6 +195,25 @@ START_TEST(few_nodes_suffice)
 }
 END_TEST
 
+/* Little is left near the end: the relief lifts, the receiver leaks, and few
+ * points would miss the bend. */
+START_TEST(a_unit_that_hardly_arrives_gets_more_nodes)
+{
+  freeair_machine m = FREEAIR_MACHINE_INIT;
+  freeair_machine_site s = FREEAIR_MACHINE_SITE_INIT;
+  m.lp_bore_m = 0.11;
+  m.lp_stroke_m = 0.08;
+  m.speed_rev_s = 12.0;
+  m.lp_cylinders = 2;
+  m.downstream_leak_m2 = 1e-6;
+  ck_assert_int_eq(freeair_fault_apply(&m, &s, FREEAIR_FAULT_HP_SUCTION_VALVE, 0.5, &m, &s), FREEAIR_OK);
+  outcome few = pumpup_of(&m, &s, NAN, NAN, FREEAIR_PREDICTION_SOAKED, 7);
+  outcome many = pumpup_of(&m, &s, NAN, NAN, FREEAIR_PREDICTION_SOAKED, 32);
+  ck_assert_int_eq(many.r.reached, 1);
+  ck_assert_double_eq_tol(few.r.time_s / many.r.time_s, 1.0, 3e-3);
+}
+END_TEST
+
 START_TEST(what_is_not_reached_is_infinite)
 {
   outcome o = faulty(FREEAIR_FAULT_UNLOADER_LEAK, 1.0);
@@ -394,6 +413,7 @@ int main(void)
   tcase_add_test(tcase, curve_is_consistent);
   tcase_add_test(tcase, mass_is_kept);
   tcase_add_test(tcase, few_nodes_suffice);
+  tcase_add_test(tcase, a_unit_that_hardly_arrives_gets_more_nodes);
   tcase_add_test(tcase, what_is_not_reached_is_infinite);
   tcase_add_test(tcase, a_wrong_gauge_shifts_readings);
   tcase_add_test(tcase, leak_down_tends_to_the_closed_form);

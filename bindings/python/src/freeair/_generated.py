@@ -963,7 +963,8 @@ class PredictionRun(_runtime.Structure):
         accuracy: Accuracy of freeair_cycle_point. Range [1e-6;0.1]. Default: 1e-3.
         start: State before the run. One of PREDICTION_START_* (enumeration
             freeair_prediction_start).
-        nodes: Operating points along the way; 13 where it hardly reaches the end. Range [3;32].
+        nodes: Operating points along the way; at least 19 where it hardly reaches the end. Range
+            [3;32].
     """
 
     _c_name = "freeair_prediction_run"
