@@ -329,7 +329,7 @@ static void forget(history *a)
 int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__cycle_state *s,
                              freeair__cycle_work *work, freeair__cycle_sums *sums, freeair__cycle_effort *effort)
 {
-  enum { most_revolutions = 1000, plain_after = 200, patience = 15, first_tangents = 5, fresh_tangents = 10 };
+  enum { most_revolutions = 1000, turns = 200, patience = 15, first_tangents = 5, fresh_tangents = 10 };
   enum { careful_after = 30, most_retreats = 8 };
   memset(effort, 0, sizeof *effort);
   int cold = !s->known;
@@ -362,16 +362,21 @@ int32_t freeair__cycle_solve(const freeair__cycle *c, double accuracy, freeair__
   int n = pack(c, s, z);
   freeair__cycle_state image;
   for (int revolution = 0; revolution < most_revolutions; revolution++) {
-    int full = tolerance <= finest && levelled > 0;
-    int plain = revolution >= plain_after; /* what the machine itself would do */
-    if (revolution == plain_after) {
-      fresh = 0;
+    /* in turns: Newton's way, and what the machine itself would do */
+    int plain = revolution / turns % 2;
+    if (revolution > 0 && revolution % turns == 0) {
+      fresh = plain ? 0 : fresh_tangents;
+      waiting = 0;
+      retreats = 0;
+      norm_kept = INFINITY;
+      forget(&past);
       finest = 0.1 * accuracy;
-      tolerance = coarse;
+      tolerance = plain ? coarse : finest;
       levelled = 0;
       best = INFINITY;
       freeair__cycle_remesh(&work->mesh, work->tolerance / tolerance);
     }
+    int full = tolerance <= finest && levelled > 0;
     int with_tangent = !plain && (!work->factored || fresh > 0 ||
                        (norm_before > 0.02 && tolerance > finest && tangents < first_tangents));
     if (!apply(c, s, tolerance, work, with_tangent, sums, full, &image, effort)) {
