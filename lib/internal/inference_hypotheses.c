@@ -311,6 +311,20 @@ void freeair__hypotheses_condition(const freeair__hypotheses *h, const freeair__
   }
 }
 
+void freeair__hypotheses_faults(const freeair__hypotheses *h, const freeair__way *way, double position, int *n,
+                                int32_t fault[2], double severity[2])
+{
+  const int both[] = {way->first, way->second};
+  *n = 0;
+  if (way->kind != FREEAIR__WAY_FAMILY || way->first == SPEED) return;
+  double s = freeair__plant_family_severity(&h->family[way->first], abscissa_of(&h->family[way->first], position));
+  for (int i = 0; i < 2; i++) {
+    if (both[i] < 0) continue;
+    fault[*n] = families[both[i]].fault;
+    severity[(*n)++] = fmin(s, 1.0);
+  }
+}
+
 /* Share of the sizes below one: of the density y exp(-y/typical)/typical^2. */
 static double below(double size, double typical)
 {

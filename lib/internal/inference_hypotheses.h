@@ -66,6 +66,11 @@ void freeair__hypotheses_node(const freeair__hypotheses *h, const freeair__way *
 void freeair__hypotheses_condition(const freeair__hypotheses *h, const freeair__way *way, double position,
                                    double *size, double *severity, freeair__condition *condition);
 
+/* The faults that a way at a position is, as far as they need operating points
+ * of their own: up to two. */
+void freeair__hypotheses_faults(const freeair__hypotheses *h, const freeair__way *way, double position, int *n,
+                                int32_t fault[2], double severity[2]);
+
 /* Adds what the table says of a way at a size: shifts of the predictions, and
  * the variances of these. */
 void freeair__hypotheses_table(const freeair__hypotheses *h, const freeair__way *way, double size, double *y,

@@ -51,23 +51,26 @@ static double pressure_of(const freeair__plant *plant, int point)
 }
 
 int32_t freeair__plant_map_build(const freeair__plant *plant, const freeair_machine *m,
-                                 const freeair_machine_site *site, int32_t skip, freeair__plant_map *map)
+                                 const freeair_machine_site *site, int32_t skip, freeair__plant_walk *walk,
+                                 freeair__plant_map *map)
 {
   freeair__cycle c;
-  freeair__cycle_state s = {.known = 0};
-  freeair__cycle_work work = {.factored = 0};
   freeair__cycle_sums sums;
   freeair__cycle_effort effort;
   freeair__cycle_build(&c, m, site, site->barometric_pa, site->ambient_k);
-  for (int i = skip - 1; i < POINTS; i += skip) {
+  const int n = POINTS / skip;
+  const int down = walk->at >= POINTS / 2;
+  for (int k = 0; k < n; k++) {
+    int i = skip * (down ? n - k : k + 1) - 1;
     freeair__cycle_receiver(&c, pressure_of(plant, i), site->ambient_k);
-    int32_t status = freeair__cycle_solve(&c, accuracy, &s, &work, &sums, &effort);
+    int32_t status = freeair__cycle_solve(&c, accuracy, &walk->state, &walk->work, &sums, &effort);
     if (status < 0) {
-      s.known = 0;
-      status = freeair__cycle_solve(&c, 0.3 * accuracy, &s, &work, &sums, &effort);
+      walk->state.known = 0;
+      status = freeair__cycle_solve(&c, 0.3 * accuracy, &walk->state, &walk->work, &sums, &effort);
     }
     if (status < 0) return status;
-    keep(&c, &s, &sums, map->q[i]);
+    keep(&c, &walk->state, &sums, map->q[i]);
+    walk->at = i;
   }
   return FREEAIR_OK;
 }
@@ -89,7 +92,9 @@ int32_t freeair__plant_start(freeair__plant *plant, const freeair_machine *m, co
   freeair__cycle_build(&plant->c, m, site, pa, site->ambient_k);
   plant->root_low = sqrt(pa);
   plant->root_step = (sqrt(fmax(high_p, 2.0 * pa)) - plant->root_low) / (POINTS - 1);
-  int32_t status = freeair__plant_map_build(plant, m, site, 1, &plant->sound);
+  plant->walk.state.known = plant->walk.work.factored = plant->walk.at = 0;
+  plant->walk.work.mesh.n = 0;
+  int32_t status = freeair__plant_map_build(plant, m, site, 1, &plant->walk, &plant->sound);
   if (status < 0) return status;
   for (int i = 0; i < POINTS; i++)
     if (!(plant->sound.q[i][FREEAIR__PLANT_MASS] > 0.0)) return FREEAIR_ERR_NO_SOLUTION;
@@ -156,6 +161,7 @@ static double abscissa_of(double bend, double severity)
 int32_t freeair__plant_family_build(const freeair__plant *plant, int32_t fault, double bend, const double *severity,
                                     int n, double least_share, freeair__plant_family *family)
 {
+  freeair__plant_walk walk = plant->walk;
   family->bend = bend;
   family->n = 1;
   family->abscissa[0] = 0.0;
@@ -164,7 +170,7 @@ int32_t freeair__plant_family_build(const freeair__plant *plant, int32_t fault, 
     freeair_machine m = FREEAIR_MACHINE_INIT;
     freeair_machine_site site = FREEAIR_MACHINE_SITE_INIT;
     int32_t status = freeair_fault_apply(&plant->c.m, &plant->c.site, fault, severity[i], &m, &site);
-    if (status == FREEAIR_OK) status = freeair__plant_map_build(plant, &m, &site, 1, &family->at[family->n]);
+    if (status == FREEAIR_OK) status = freeair__plant_map_build(plant, &m, &site, 1, &walk, &family->at[family->n]);
     if (status < 0) {
       /* what cannot be computed that far is known as far as it was */
       if (family->n >= 2) break;

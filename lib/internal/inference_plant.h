@@ -42,11 +42,19 @@ typedef struct freeair__plant_family {
   double bend;                       /* 0: the severity itself */
 } freeair__plant_family;
 
+/* A solution to begin the next from, and the point it is of. */
+typedef struct freeair__plant_walk {
+  freeair__cycle_state state;
+  freeair__cycle_work work;
+  int at;
+} freeair__plant_walk;
+
 typedef struct freeair__plant {
   freeair__cycle c; /* of the sound machine; its receiver is not in use */
   double root_low;
   double root_step;
   freeair__plant_map sound;
+  freeair__plant_walk walk; /* of the sound machine */
 } freeair__plant;
 
 /* What differs in the system behind the pump. */
@@ -60,10 +68,12 @@ typedef struct freeair__plant_system {
   double wall_j_k;
 } freeair__plant_system;
 
-/* Maps a machine at the pressures of the plant; skip = 2 maps every second from
- * the last and leaves the others to freeair__plant_stretch. */
+/* Maps a machine at the pressures of the plant, from the end where the walk
+ * stands; skip = 2 maps every second from the last and leaves the others to
+ * freeair__plant_stretch. */
 int32_t freeair__plant_map_build(const freeair__plant *plant, const freeair_machine *m,
-                                 const freeair_machine_site *site, int32_t skip, freeair__plant_map *map);
+                                 const freeair_machine_site *site, int32_t skip, freeair__plant_walk *walk,
+                                 freeair__plant_map *map);
 
 /* Fills the points that were left out, in proportion to the sound machine. */
 void freeair__plant_stretch(const freeair__plant *plant, freeair__plant_map *map);

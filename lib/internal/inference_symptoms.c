@@ -408,9 +408,8 @@ static void find_blocks(freeair__symptoms *s)
 
 /* ---- the sound machine ---- */
 
-/* State of the receiver at cut-in, just drawn down from cut-out. */
-static void draw_down(const freeair__plant *plant, const freeair__plant_system *s, double duration, double *gas_k,
-                      double *wall_k)
+void freeair__symptoms_draw_down(const freeair__plant *plant, const freeair__plant_system *s, double duration,
+                                 double *gas_k, double *wall_k)
 {
   freeair__cycle c = plant->c;
   c.m.receiver_gas_ua_w_k = s->gas_ua;
@@ -430,7 +429,7 @@ void freeair__symptoms_condition(const freeair__symptoms *s, freeair__condition 
   freeair__plant_system_of(plant, &sound->system);
   sound->gauge_pa = plant->c.m.gauge_error_pa;
   sound->motor_ratio = 1.0 / (plant->c.m.pulley_ratio * (1.0 - plant->c.m.belt_slip));
-  draw_down(plant, &sound->system, s->draw_down_s, &sound->warm_k, &sound->wall_k);
+  freeair__symptoms_draw_down(plant, &sound->system, s->draw_down_s, &sound->warm_k, &sound->wall_k);
 }
 
 int32_t freeair__symptoms_start(const freeair__plant *plant, const freeair__symptom_input *in, freeair__symptoms *s)
@@ -448,206 +447,5 @@ int32_t freeair__symptoms_start(const freeair__plant *plant, const freeair__symp
   add_table(in, s);
   find_blocks(s);
   freeair__symptoms_predict(s, &sound, s->sound);
-  for (int i = 0; i < s->n; i++)
-    for (int j = 0; j <= i; j++) s->covariance[i][j] = i == j ? s->symptom[i].noise * s->symptom[i].noise : 0.0;
-  return FREEAIR_OK;
-}
-
-/* ---- what is not known of a sound unit ---- */
-
-enum { COLUMNS = 32 };
-
-typedef struct columns {
-  int n;
-  double by[COLUMNS][FREEAIR__SYMPTOMS];
-  double rating[COLUMNS]; /* of ln delivery at the rated pressure */
-} columns;
-
-/* One more column: what a step of one standard deviation moves. */
-static void step_of(const freeair__symptoms *s, const freeair__condition *c, columns *to)
-{
-  if (to->n == COLUMNS) return;
-  double y[FREEAIR__SYMPTOMS];
-  freeair__symptoms_predict(s, c, y);
-  for (int i = 0; i < s->n; i++)
-    to->by[to->n][i] = s->symptom[i].kind == FREEAIR__SYMPTOM_TABLE ? 0.0 : y[i] - s->sound[i];
-  double rated = fmin(s->plant->c.m.rated_pa, s->plant->c.m.cut_out_pa);
-  to->rating[to->n++] = log(fmax(freeair__plant_at(s->plant, &c->map, FREEAIR__PLANT_MASS, rated), 1e-12) /
-                            freeair__plant_at(s->plant, &s->plant->sound, FREEAIR__PLANT_MASS, rated));
-}
-
-static int32_t step_machine(const freeair__symptoms *s, const freeair__condition *sound, const freeair_machine *m,
-                            columns *to)
-{
-  freeair__condition c = *sound;
-  int32_t status = freeair__plant_map_build(s->plant, m, &s->plant->c.site, 2, &c.map);
-  if (status < 0) return status;
-  freeair__plant_stretch(s->plant, &c.map);
-  step_of(s, &c, to);
-  return FREEAIR_OK;
-}
-
-static double up(double relative)
-{
-  return exp(relative);
-}
-
-static int32_t step_machines(const freeair__symptoms *s, const freeair__condition *sound,
-                             const freeair_inference_scatter *sd, columns *to)
-{
-  int two = s->plant->c.m.stages == 2;
-  int32_t status = FREEAIR_OK;
-  for (int k = 0; k < 11 && status == FREEAIR_OK; k++) {
-    freeair_machine m = s->plant->c.m;
-    double f;
-    switch (k) {
-      case 0: m.lp_clearance = fmin(m.lp_clearance * up(sd->clearance), 0.5); break;
-      case 1:
-        if (!two) continue;
-        m.hp_clearance = fmin(m.hp_clearance * up(sd->clearance), 0.5);
-        break;
-      case 2:
-        f = up(-sd->valves);
-        m.lp_suction_area_m2 *= f;
-        m.lp_discharge_area_m2 *= f;
-        break;
-      case 3:
-        if (!two) continue;
-        f = up(-sd->valves);
-        m.hp_suction_area_m2 *= f;
-        m.hp_discharge_area_m2 *= f;
-        break;
-      case 4:
-        f = up(sd->valve_lift);
-        m.lp_suction_lift_pa *= f;
-        m.lp_discharge_lift_pa *= f;
-        m.hp_suction_lift_pa *= f;
-        m.hp_discharge_lift_pa *= f;
-        break;
-      case 5: m.heat_coefficient *= up(sd->wall_heat); break;
-      case 6:
-        if (!two) continue;
-        m.intercooler_ua_w_k *= up(-sd->cooler_ua);
-        break;
-      case 7: m.suction_ua_w_k *= up(sd->suction_heating); break;
-      case 8: m.filter_area_m2 *= up(-sd->filter); break;
-      case 9:
-        m.lp_ring_area_m2 *= up(sd->rings);
-        m.hp_ring_area_m2 *= up(sd->rings);
-        break;
-      default:
-        if (!two) continue;
-        m.phase_rad += sd->phase_rad;
-        break;
-    }
-    status = step_machine(s, sound, &m, to);
-  }
-  return status;
-}
-
-/* Scales the flow, and everything with it, as speed does. */
-static void at_speed(freeair__plant_map *map, double factor)
-{
-  for (int i = 0; i < FREEAIR__PLANT_POINTS; i++) {
-    map->q[i][FREEAIR__PLANT_MASS] *= factor;
-    map->q[i][FREEAIR__PLANT_ENTHALPY] *= factor;
-    map->q[i][FREEAIR__PLANT_POWER] *= factor;
-    map->q[i][FREEAIR__PLANT_SPEED] *= factor;
-  }
-}
-
-static void scale_flow(const freeair__plant *plant, double bias, double slope, freeair__plant_map *map)
-{
-  double pa = plant->c.site.barometric_pa;
-  for (int i = 0; i < FREEAIR__PLANT_POINTS; i++) {
-    double root = plant->root_low + plant->root_step * i;
-    double f = exp(bias + slope * ((root * root - pa) / (plant->c.m.cut_out_pa - pa) - 0.5));
-    map->q[i][FREEAIR__PLANT_MASS] *= f;
-    map->q[i][FREEAIR__PLANT_ENTHALPY] *= f;
-  }
-}
-
-static void step_systems(const freeair__symptoms *s, const freeair__condition *sound,
-                         const freeair_inference_scatter *sd, columns *to)
-{
-  const freeair__plant *plant = s->plant;
-  for (int k = 0; k < 9; k++) {
-    freeair__condition c = *sound;
-    switch (k) {
-      case 0:
-        at_speed(&c.map, up(sd->motor));
-        break;
-      case 1:
-        at_speed(&c.map, up(sd->drive));
-        c.motor_ratio /= up(sd->drive);
-        break;
-      case 2: scale_flow(plant, sd->delivery, 0.0, &c.map); break;
-      case 3: scale_flow(plant, 0.0, sd->delivery_slope, &c.map); break;
-      case 4: c.system.volume *= up(sd->receiver); break;
-      case 5:
-        c.system.gas_ua *= up(sd->receiver_ua);
-        c.system.wall_ua *= up(sd->receiver_ua);
-        draw_down(plant, &c.system, s->draw_down_s, &c.warm_k, &c.wall_k);
-        break;
-      case 6:
-        c.system.wall_j_k *= up(sd->receiver_wall);
-        draw_down(plant, &c.system, s->draw_down_s, &c.warm_k, &c.wall_k);
-        break;
-      case 7: draw_down(plant, &c.system, s->draw_down_s * up(sd->draw_down), &c.warm_k, &c.wall_k); break;
-      default: c.gauge_pa += sd->gauge * (plant->c.m.cut_out_pa - plant->c.site.barometric_pa); break;
-    }
-    step_of(s, &c, to);
-    if (k == 0 || k == 1 || k > 3) to->rating[to->n - 1] *= k < 2 ? 1.0 : 0.0;
-  }
-}
-
-/* Errors that readings of a kind share, whatever the machine. */
-static void step_meters(const freeair__symptoms *s, const freeair_inference_scatter *sd, columns *to)
-{
-  const freeair__plant *plant = s->plant;
-  double pa = plant->c.site.barometric_pa;
-  for (int k = 0; k < 6 && to->n < COLUMNS; k++) {
-    double *by = to->by[to->n];
-    to->rating[to->n++] = 0.0;
-    for (int i = 0; i < s->n; i++) {
-      const freeair__symptom *y = &s->symptom[i];
-      int32_t r = y->reading;
-      double x = (y->to_p - pa) / (plant->c.m.cut_out_pa - pa) - 0.5;
-      double gauge = y->reference > 0.0 ? fmax(y->reference - pa, 0.0) / y->reference : 0.0;
-      int warm = r == FREEAIR_EVIDENCE_LP_DISCHARGE || r == FREEAIR_EVIDENCE_HP_DISCHARGE;
-      by[i] = 0.0;
-      if (k == 0 && r == FREEAIR_EVIDENCE_INTERSTAGE) by[i] = sd->interstage * gauge;
-      if (k == 1 && r == FREEAIR_EVIDENCE_INTERSTAGE) by[i] = sd->interstage * gauge * x;
-      if (k == 2 && (warm || r == FREEAIR_EVIDENCE_INTERCOOLER_OUTLET)) by[i] = 0.5 * sd->temperature_k;
-      if (k == 3 && r == FREEAIR_EVIDENCE_LP_DISCHARGE) by[i] = sd->temperature_k;
-      if (k == 4 && r == FREEAIR_EVIDENCE_HP_DISCHARGE) by[i] = sd->temperature_k;
-      if (k == 5 && r == FREEAIR_EVIDENCE_POWER) by[i] = sd->motor_efficiency;
-    }
-  }
-}
-
-int32_t freeair__symptoms_scatter(const freeair__symptom_input *in, freeair__symptoms *s)
-{
-  const freeair_inference_scatter *sd = in->scatter;
-  columns to = {.n = 0};
-  freeair__condition sound;
-  freeair__symptoms_condition(s, &sound);
-  int32_t status = step_machines(s, &sound, sd, &to);
-  if (status < 0) return status;
-  step_systems(s, &sound, sd, &to);
-  step_meters(s, sd, &to);
-  for (int i = 0; i < s->n; i++)
-    for (int j = 0; j <= i; j++)
-      for (int k = 0; k < to.n; k++) s->covariance[i][j] += to.by[k][i] * to.by[k][j];
-  if (!freeair__given(s->plant->c.m.rated_delivery_m3_s)) return FREEAIR_OK;
-  /* the rating, met within its tolerance, takes away what it would contradict */
-  double variance = sd->rating * sd->rating;
-  double with[FREEAIR__SYMPTOMS] = {0.0};
-  for (int k = 0; k < to.n; k++) {
-    variance += to.rating[k] * to.rating[k];
-    for (int i = 0; i < s->n; i++) with[i] += to.by[k][i] * to.rating[k];
-  }
-  for (int i = 0; i < s->n; i++)
-    for (int j = 0; j <= i; j++) s->covariance[i][j] -= with[i] * with[j] / variance;
   return FREEAIR_OK;
 }

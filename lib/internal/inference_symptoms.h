@@ -58,7 +58,6 @@ typedef struct freeair__symptoms {
   double motor_efficiency;
   double draw_down_s;
   double sound[FREEAIR__SYMPTOMS];     /* what the sound machine predicts */
-  double covariance[FREEAIR__SYMPTOMS][FREEAIR__SYMPTOMS]; /* of noise and of what is not known of a sound unit */
 } freeair__symptoms;
 
 /* What was read, as it came. */
@@ -78,8 +77,9 @@ typedef struct freeair__symptom_input {
 /* Lists the symptoms of what was read, with the sound machine's predictions. */
 int32_t freeair__symptoms_start(const freeair__plant *plant, const freeair__symptom_input *in, freeair__symptoms *s);
 
-/* Adds what is not known of a sound unit. */
-int32_t freeair__symptoms_scatter(const freeair__symptom_input *in, freeair__symptoms *s);
+/* Gas and wall of the receiver at cut-in, just drawn down from cut-out. */
+void freeair__symptoms_draw_down(const freeair__plant *plant, const freeair__plant_system *system, double duration,
+                                 double *gas_k, double *wall_k);
 
 void freeair__symptoms_condition(const freeair__symptoms *s, freeair__condition *sound);
 

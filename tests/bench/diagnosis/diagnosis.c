@@ -102,9 +102,11 @@ static void list_miss(uint64_t n, int level, const visit *v, const double p[N_CL
     order[at] = i;
   }
   if (v->n_faults == 0 ? order[0] == CLASS_HEALTHY : order[0] == v->fault[0] && v->n_faults == 1) return;
-  printf("visit %llu, family %d, level %d: %s%s%s;", (unsigned long long)n, v->family, level,
-         v->n_faults == 0 ? visit_class_name(CLASS_HEALTHY) : visit_class_name(v->fault[0]),
-         v->n_faults == 2 ? " and " : "", v->n_faults == 2 ? visit_class_name(v->fault[1]) : "");
+  printf("visit %llu, family %d, level %d:", (unsigned long long)n, v->family, level);
+  if (v->n_faults == 0) printf(" %s", visit_class_name(CLASS_HEALTHY));
+  for (int i = 0; i < v->n_faults; i++)
+    printf("%s %s %.2f (lost %.2f)", i > 0 ? " and" : "", visit_class_name(v->fault[i]), v->severity[i], v->lost[i]);
+  printf(";");
   for (int i = 0; i < 4; i++) printf(" %s %.2f", visit_class_name(order[i]), p[order[i]]);
   printf("\n");
 }

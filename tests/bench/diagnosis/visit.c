@@ -453,15 +453,17 @@ static double delivery_at(const truth *t, double share)
 }
 
 /* A fault of a size that is noticed: at least 5 % of the delivery, where it takes any. */
-static int make_fault(dice *d, int which, truth *t)
+static int make_fault(dice *d, int which, truth *t, double *severity, double *lost)
 {
   const truth sound = *t;
   double before = delivery_at(&sound, 0.7);
   for (int attempt = 0; attempt < 12; attempt++) {
     *t = sound;
-    apply_class(d, which, uniform(d, classes[which].least, classes[which].most), t);
+    *severity = uniform(d, classes[which].least, classes[which].most);
+    apply_class(d, which, *severity, t);
     if (which == CLASS_CHECK_VALVE) return 1;
     double after = delivery_at(t, 0.7);
+    *lost = 1.0 - after / before;
     if (after < (which == CLASS_MOTOR ? 0.98 : 0.95) * before && delivery_at(t, 0.15) > 0.15 * before) return 1;
   }
   return 0;
@@ -508,7 +510,7 @@ int visit_make(uint64_t series, uint64_t n, double width, visit *v)
     v->fault[0] = pick_fault(&d, &t.m, CLASS_HEALTHY);
     v->fault[1] = pick_fault(&d, &t.m, v->fault[0]);
     for (int i = 0; i < v->n_faults; i++)
-      if (!make_fault(&d, v->fault[i], &t)) return 0;
+      if (!make_fault(&d, v->fault[i], &t, &v->severity[i], &v->lost[i])) return 0;
   }
   if (!read_curve(&d, &t, v) || !read_points(&d, &t, v)) return 0;
   read_leaks(&d, &t, v);

@@ -38,6 +38,8 @@ typedef struct visit {
   int family;      /* 0 two-stage V, 1 two-stage side by side, 2 single-stage twin */
   int n_faults;    /* 0 to 2 */
   int fault[2];    /* classes */
+  double severity[2];
+  double lost[2];  /* share of the delivery at seven tenths of the way to cut-out */
   double receiver_pa; /* at which interstage pressure, temperatures, speeds and power are read */
   freeair_evidence_readings readings;
   double log_t_s[VISIT_LOG];

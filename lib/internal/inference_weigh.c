@@ -1,0 +1,52 @@
+/* SPDX-License-Identifier: MIT */
+#include "internal/inference_weights.h"
+
+static const double freedom = 12.0;
+/* beyond this a temperature that a fault makes is no less certain */
+static const double most_shift_k = 120.0;
+
+static double log_wide(const freeair__symptoms *s, int block, const double *r)
+{
+  double sum = 0.0;
+  for (int i = s->blocks.first[block]; i < s->blocks.first[block + 1]; i++) {
+    double u2 = s->symptom[i].wide * s->symptom[i].wide;
+    sum -= 0.5 * log(6.28318530717958647693 * u2) + 0.5 * r[i] * r[i] / u2;
+  }
+  return sum;
+}
+
+int freeair__weigh(const freeair__symptoms *s, const freeair__covariance *unknown, const double *y, const double *variance,
+                 const double *along, const double *across, double form, freeair__weighed *out)
+{
+  double c[FREEAIR__SYMPTOMS][FREEAIR__SYMPTOMS];
+  double r[FREEAIR__SYMPTOMS];
+  double gain[FREEAIR__SYMPTOMS];
+  double u[FREEAIR__SYMPTOMS];
+  freeair__gauss_density d;
+  for (int i = 0; i < s->n; i++) {
+    r[i] = s->symptom[i].found - y[i];
+    gain[i] = freeair__symptoms_gain(s, i, y[i]);
+    for (int j = 0; j <= i; j++) c[i][j] = unknown->c[i][j] * gain[i] * gain[j] + along[i] * along[j];
+    if (across != NULL)
+      for (int j = 0; j <= i; j++) c[i][j] += across[i] * across[j];
+    double shift = fabs(y[i] - s->sound[i]);
+    if (s->symptom[i].kind == FREEAIR__SYMPTOM_DIFFERENCE) shift = fmin(shift, most_shift_k);
+    u[i] = copysign(form * s->symptom[i].form * shift, y[i] - s->sound[i]);
+    c[i][i] += variance[i] + u[i] * u[i] + s->symptom[i].noise * s->symptom[i].noise;
+  }
+  if (!freeair__gauss_student(c, r, s->n, (int)freedom, &s->blocks, &d)) return 0;
+  double wrong[FREEAIR__GAUSS_BLOCKS];
+  double sum = 1.0;
+  for (int b = 0; b < s->blocks.n; b++) {
+    /* the constant of so many dimensions less was left out of both densities */
+    wrong[b] = FREEAIR__WRONG_SHARE * exp(fmin(log_wide(s, b, r) + d.without[b] - d.all, 300.0));
+    sum += wrong[b];
+  }
+  out->all = d.all + log(sum);
+  for (int b = 0; b < s->blocks.n; b++) {
+    out->without[b] = d.without[b] + log(fmax(sum - wrong[b], 1.0));
+    out->below[b] = 0.5 * erfc(-d.residual[b] * 0.70710678118654752440);
+    out->mean[b] = s->symptom[s->blocks.first[b]].found - d.shift[b];
+  }
+  return 1;
+}
