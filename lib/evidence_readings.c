@@ -19,9 +19,9 @@ static const struct {
     {0.0, 10000000.0, 10000000.0, 1}, /* t_cutin_to_cutout_s */
     {0.0, 100000000.0, 100000000.0, 1}, /* p_level_off_pa */
     {0.0, 100000000.0, 100000000.0, 1}, /* p_interstage_pa */
-    {0.0, 2000.0, 2000.0, 1}, /* t_lp_discharge_k */
-    {0.0, 2000.0, 2000.0, 1}, /* t_hp_discharge_k */
-    {0.0, 2000.0, 2000.0, 1}, /* t_intercooler_out_k */
+    {0.0, 5000.0, 2000.0, 1}, /* t_lp_discharge_k */
+    {0.0, 5000.0, 2000.0, 1}, /* t_hp_discharge_k */
+    {0.0, 5000.0, 2000.0, 1}, /* t_intercooler_out_k */
     {0.0, 1000.0, 1000.0, 1}, /* motor_speed_rev_s */
     {0.0, 1000.0, 1000.0, 1}, /* pump_speed_rev_s */
     {0.0, 100000.0, 100000.0, 1}, /* supply_running_v */

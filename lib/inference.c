@@ -57,8 +57,8 @@ static int32_t read_visit(const freeair_inference_visit *from, freeair_inference
 /* The defaults in the order of the fields. */
 static int32_t read_scatter(const freeair_inference_scatter *from, freeair_inference_scatter *to)
 {
-  static const double defaults[] = {0.035, 0.15, 0.12,  0.4,  0.35, 0.25,  0.35, 0.15, 0.4, 0.2,   0.02,
-                                    0.04, 0.05, 8.0,   0.012, 0.35, 0.2,  0.4,  0.005, 0.006, 0.008, 0.06};
+  static const double defaults[] = {0.045, 0.2, 0.16, 0.5, 0.45, 0.33, 0.45, 0.2, 0.5, 0.26, 0.026,
+                                    0.052, 0.065, 10.0, 0.016, 0.45, 0.26, 0.5, 0.0065, 0.012, 0.0105, 0.08};
   *to = (freeair_inference_scatter)FREEAIR_INFERENCE_SCATTER_INIT;
   int32_t status = freeair__structure_read(to, sizeof *to, from, FREEAIR_INFERENCE_SCATTER_BASELINE);
   if (status < 0) return status;
@@ -151,18 +151,19 @@ static int32_t work_out(const request *q, const int32_t *observation, const int3
   freeair__plant plant;
   freeair__symptoms symptoms;
   freeair__hypotheses hypotheses;
-  freeair__scatter_sound scatter;
+  freeair__covariance unknown;
   int32_t status = freeair__plant_start(&plant, &q->m, &q->site, highest_pressure(q));
   if (status == FREEAIR_OK) status = freeair__symptoms_start(&plant, &q->in, &symptoms);
-  if (status == FREEAIR_OK) status = freeair__scatter_start(&symptoms, &q->scatter, &scatter);
-  if (status == FREEAIR_OK) status = freeair__hypotheses_start(&symptoms, &q->subject, &q->prior, &hypotheses);
+  if (status == FREEAIR_OK) status = freeair__scatter_covariance(&symptoms, &q->scatter, &unknown);
   if (status < 0) return status;
   freeair__inference after;
   after.s = &symptoms;
   after.h = &hypotheses;
-  after.scatter = &scatter;
+  after.unknown = &unknown;
   after.answers = q->answers;
-  freeair__inference_infer(&after, &q->prior, &q->scatter);
+  freeair__hypotheses_start(&symptoms, &q->subject, &q->prior, &hypotheses);
+  status = freeair__inference_infer(&after, &q->prior);
+  if (status < 0) return status;
   freeair__ranking_make(&q->prior, &after.posterior, &out->by);
   for (int i = 0; i < out->by.n; i++) freeair__inference_effect(&after, &q->visit, &out->by.row[i], &out->effects[i]);
   freeair__ranking_group(&q->subject, q->in.found, observation, given, n_observations, &out->by);

@@ -75,11 +75,11 @@ typedef struct freeair_evidence_readings {
   double p_interstage_pa; /**< Interstage pressure, absolute, at one receiver pressure near cut-out. @range{(0;1e8]}
          @default{not taken} */
   double u_p_interstage_pa; /**< Its standard uncertainty. @range{[0;1e8]} @default{2 % of it} */
-  double t_lp_discharge_k; /**< LP discharge temperature near cut-out. @range{(0;2000]} @default{not taken} */
+  double t_lp_discharge_k; /**< LP discharge temperature near cut-out. @range{(0;5000]} @default{not taken} */
   double u_t_lp_discharge_k; /**< Its standard uncertainty. @range{[0;2000]} @default{5} */
-  double t_hp_discharge_k; /**< HP discharge temperature near cut-out. @range{(0;2000]} @default{not taken} */
+  double t_hp_discharge_k; /**< HP discharge temperature near cut-out. @range{(0;5000]} @default{not taken} */
   double u_t_hp_discharge_k; /**< Its standard uncertainty. @range{[0;2000]} @default{5} */
-  double t_intercooler_out_k; /**< Intercooler outlet temperature near cut-out. @range{(0;2000]} @default{not taken} */
+  double t_intercooler_out_k; /**< Intercooler outlet temperature near cut-out. @range{(0;5000]} @default{not taken} */
   double u_t_intercooler_out_k; /**< Its standard uncertainty. @range{[0;2000]} @default{3} */
   double motor_speed_rev_s; /**< Motor speed near cut-out. @range{(0;1000]} @default{not taken} */
   double u_motor_speed_rev_s; /**< Its standard uncertainty. @range{[0;1000]} @default{0.2 % of it} */

@@ -50,28 +50,28 @@ typedef struct freeair_inference_visit {
 typedef struct freeair_inference_scatter {
   uint32_t struct_size; /**< Size of this structure as the caller knows it. */
   uint32_t flags;       /**< Reserved, 0. */
-  double rating; /**< Rated delivery, when the machine has one. @range{[0;1]} @default{0.035} */
-  double clearance; /**< Clearances of each stage. @range{[0;1]} @default{0.15} */
-  double valves; /**< Valve areas of each stage. @range{[0;1]} @default{0.12} */
-  double valve_lift; /**< Pressure differences that open the valves. @range{[0;1]} @default{0.4} */
-  double wall_heat; /**< Heat transfer in the cylinders. @range{[0;1]} @default{0.35} */
-  double cooler_ua; /**< Heat transfer of the intercooler. @range{[0;1]} @default{0.25} */
-  double suction_heating; /**< Heating of the intake air. @range{[0;1]} @default{0.35} */
-  double filter; /**< Area of the clean filter. @range{[0;1]} @default{0.15} */
-  double rings; /**< Leakage past sound rings. @range{[0;1]} @default{0.4} */
-  double phase_rad; /**< Angle between the stages, for all that sets the flow there. @range{[0;1]} @default{0.2} */
-  double delivery; /**< The model's delivery as a whole. @range{[0;1]} @default{0.02} */
-  double delivery_slope; /**< Its fall from ambient to cut-out pressure. @range{[0;1]} @default{0.04} */
-  double interstage; /**< The model's gauge interstage pressure. @range{[0;1]} @default{0.05} */
-  double temperature_k; /**< Discharge temperatures; half of it is shared by all. @range{[0;100]} @default{8} */
-  double receiver; /**< Volume of the receiver. @range{[0;1]} @default{0.012} */
-  double receiver_ua; /**< Heat transfer of the receiver. @range{[0;1]} @default{0.35} */
-  double receiver_wall; /**< Heat capacity of its wall. @range{[0;1]} @default{0.2} */
-  double draw_down; /**< Duration of the drawing down. @range{[0;1]} @default{0.4} */
-  double gauge; /**< Error of the gauge over gauge cut-out. @range{[0;1]} @default{0.005} */
-  double motor; /**< Motor speed under load. @range{[0;1]} @default{0.006} */
-  double drive; /**< Pump speed over motor speed. @range{[0;1]} @default{0.008} */
-  double motor_efficiency; /**< Electrical over shaft power. @range{[0;1]} @default{0.06} */
+  double rating; /**< Rated delivery, when the machine has one. @range{[0;1]} @default{0.045} */
+  double clearance; /**< Clearances of each stage. @range{[0;1]} @default{0.2} */
+  double valves; /**< Valve areas of each stage. @range{[0;1]} @default{0.16} */
+  double valve_lift; /**< Pressure differences that open the valves. @range{[0;1]} @default{0.5} */
+  double wall_heat; /**< Heat transfer in the cylinders. @range{[0;1]} @default{0.45} */
+  double cooler_ua; /**< Heat transfer of the intercooler. @range{[0;1]} @default{0.33} */
+  double suction_heating; /**< Heating of the intake air. @range{[0;1]} @default{0.45} */
+  double filter; /**< Area of the clean filter. @range{[0;1]} @default{0.2} */
+  double rings; /**< Leakage past sound rings. @range{[0;1]} @default{0.5} */
+  double phase_rad; /**< Angle between the stages, for all that sets the flow there. @range{[0;1]} @default{0.26} */
+  double delivery; /**< The model's delivery as a whole. @range{[0;1]} @default{0.026} */
+  double delivery_slope; /**< Its fall from ambient to cut-out pressure. @range{[0;1]} @default{0.052} */
+  double interstage; /**< The model's gauge interstage pressure. @range{[0;1]} @default{0.065} */
+  double temperature_k; /**< Discharge temperatures; half of it is shared by all. @range{[0;100]} @default{10} */
+  double receiver; /**< Volume of the receiver. @range{[0;1]} @default{0.016} */
+  double receiver_ua; /**< Heat transfer of the receiver. @range{[0;1]} @default{0.45} */
+  double receiver_wall; /**< Heat capacity of its wall. @range{[0;1]} @default{0.26} */
+  double draw_down; /**< Duration of the drawing down. @range{[0;1]} @default{0.5} */
+  double gauge; /**< Error of the gauge over gauge cut-out. @range{[0;1]} @default{0.0065} */
+  double motor; /**< Motor speed under load. @range{[0;1]} @default{0.012} */
+  double drive; /**< Pump speed over motor speed. @range{[0;1]} @default{0.0105} */
+  double motor_efficiency; /**< Electrical over shaft power. @range{[0;1]} @default{0.08} */
 } freeair_inference_scatter;
 
 /** Initial value: defaults. */
@@ -160,7 +160,7 @@ FREEAIR_API int32_t freeair_inference_effect_init(freeair_inference_effect *effe
  * freeair_fault_apply and the crank-angle model make of it: operating points at
  * four receiver pressures and up to five severities are interpolated, and the
  * receiver is run again for each size. The readings together have Student's t
- * distribution of 12 degrees of freedom about that; its covariance is of the
+ * distribution of 20 degrees of freedom about that; its covariance is of the
  * noise, of the scatter through the model's derivatives about the sound machine,
  * and of a relative error of the shift that the fault makes. A machine with
  * rated_delivery_m3_s is one that meets its rating within its tolerance. One

@@ -71,6 +71,7 @@ int freeair__gauss_student(double c[][MOST], const double *r, int n, int freedom
     z[i] = 0.0;
     for (int k = i; k < n; k++) z[i] += c[k][i] * u[k];
   }
+  d->square = square;
   d->all = student(square, log_det, n, n, freedom);
   for (int b = 0; b < blocks->n; b++) {
     int first = blocks->first[b];

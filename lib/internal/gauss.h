@@ -17,6 +17,7 @@ typedef struct freeair__gauss_blocks {
  * that depends on nothing but how many there are. */
 typedef struct freeair__gauss_density {
   double all;
+  double square;  /* of the residuals, in standard deviations */
   double without[FREEAIR__GAUSS_BLOCKS];  /* the density of the others */
   double residual[FREEAIR__GAUSS_BLOCKS]; /* of the first of the block given the other blocks, in standard deviations */
   double shift[FREEAIR__GAUSS_BLOCKS];    /* the same in its unit */

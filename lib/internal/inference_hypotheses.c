@@ -15,16 +15,22 @@ enum {
   HP_SUCTION,
   HP_DISCHARGE,
   BETWEEN,
-  LP_OUTSIDE, /* also the rings: the same opening, into the crankcase */
+  LP_OUTSIDE, /* also the rings of a single cylinder: the same opening, into the crankcase */
   HP_OUTSIDE,
   INTERSTAGE,
   COOLER,
   RELIEF,
   SPEED,
+  LP_RINGS, /* of every cylinder of a stage of several */
+  ALL_SUCTION, /* valves of every cylinder of such a first stage */
+  ALL_DISCHARGE,
   N_FAMILIES
 };
 
 _Static_assert((int)N_FAMILIES <= (int)FREEAIR__FAMILIES, "room for every family");
+
+/* share of the prior that knows severities alone */
+static const double even = 0.1;
 
 enum { SEVERITIES = FREEAIR__PLANT_NODES - 1 };
 
@@ -46,6 +52,9 @@ static const struct {
     {FREEAIR_FAULT_INTERCOOLER_FOULED, 0.0, {0.5, 1.0, 0.0, 0.0}},
     {FREEAIR_FAULT_RELIEF_WEAK, 0.0, {0.25, 0.45, 0.7, 1.0}},
     {FREEAIR_FAULT_BELT_SLIP, 0.0, {0.4, 1.0, 0.0, 0.0}},
+    {FREEAIR_FAULT_LP_RINGS, 1.0, {0.3, 0.55, 0.8, 1.0}},
+    {FREEAIR_FAULT_LP_SUCTION_VALVE, 0.04, {0.08, 0.16, 0.3, 0.6, 1.0}},
+    {FREEAIR_FAULT_LP_DISCHARGE_VALVE, 0.04, {0.08, 0.16, 0.3, 0.6, 1.0}},
 };
 
 static int severities(int family)
@@ -83,6 +92,7 @@ static void add_ways(freeair__hypotheses *h, const freeair_diagnosis_subject *su
 {
   const freeair_machine *m = &h->symptoms->plant->c.m;
   int two = m->stages == 2;
+  int rings = m->lp_cylinders > 1 ? LP_RINGS : LP_OUTSIDE;
   static const struct {
     int32_t cause;
     int32_t fault;
@@ -100,9 +110,13 @@ static void add_ways(freeair__hypotheses *h, const freeair_diagnosis_subject *su
       {FREEAIR_EVIDENCE_RUN_CAPACITOR, FREEAIR_FAULT_RUN_CAPACITOR, SPEED},
       {FREEAIR_EVIDENCE_MOTOR, FREEAIR_FAULT_NONE, SPEED},
   };
+  const double each = 0.75; /* of several cylinders, one has the worn valve */
   for (size_t i = 0; i < FREEAIR__COUNT(plain); i++)
     if (plain[i].cause == cause) {
-      add(h, cause, FREEAIR__WAY_FAMILY, plain[i].fault, 1.0, plain[i].family);
+      int all = plain[i].family == LP_SUCTION ? ALL_SUCTION : plain[i].family == LP_DISCHARGE ? ALL_DISCHARGE : -1;
+      if (m->lp_cylinders == 1) all = -1;
+      add(h, cause, FREEAIR__WAY_FAMILY, plain[i].fault, all < 0 ? 1.0 : each, plain[i].family);
+      if (all >= 0) add(h, cause, FREEAIR__WAY_FAMILY, plain[i].fault, 1.0 - each, all);
       return;
     }
   switch (cause) {
@@ -111,10 +125,10 @@ static void add_ways(freeair__hypotheses *h, const freeair_diagnosis_subject *su
       if (two) add(h, cause, FREEAIR__WAY_FAMILY, FREEAIR_FAULT_HP_GASKET_OUTSIDE, 0.5, HP_OUTSIDE);
       break;
     case FREEAIR_EVIDENCE_PISTON_RINGS:
-      add(h, cause, FREEAIR__WAY_FAMILY, FREEAIR_FAULT_LP_RINGS, two ? 0.25 : 1.0, LP_OUTSIDE);
+      add(h, cause, FREEAIR__WAY_FAMILY, FREEAIR_FAULT_LP_RINGS, two ? 0.25 : 1.0, rings);
       if (!two) break;
       add(h, cause, FREEAIR__WAY_FAMILY, FREEAIR_FAULT_HP_RINGS, 0.25, HP_OUTSIDE);
-      add(h, cause, FREEAIR__WAY_FAMILY, FREEAIR_FAULT_LP_RINGS, 0.5, LP_OUTSIDE)->second = HP_OUTSIDE;
+      add(h, cause, FREEAIR__WAY_FAMILY, FREEAIR_FAULT_LP_RINGS, 0.5, rings)->second = HP_OUTSIDE;
       break;
     case FREEAIR_EVIDENCE_INTERCOOLER_FOULED:
       add(h, cause, FREEAIR__WAY_FAMILY, FREEAIR_FAULT_INTERCOOLER_FOULED, 1.0, COOLER)->typical = 0.0;
@@ -159,31 +173,49 @@ static double least_share(const freeair__symptoms *s)
   return timed ? fmax(0.7 * least, 0.0) : 0.0;
 }
 
-int32_t freeair__hypotheses_start(const freeair__symptoms *symptoms, const freeair_diagnosis_subject *subject,
-                                  const freeair__priors *prior, freeair__hypotheses *h)
+void freeair__hypotheses_start(const freeair__symptoms *symptoms, const freeair_diagnosis_subject *subject,
+                               const freeair__priors *prior, freeair__hypotheses *h)
 {
-  const freeair__plant *plant = symptoms->plant;
   h->symptoms = symptoms;
   h->n_ways = 0;
+  h->least_share = least_share(symptoms);
   freeair__symptoms_condition(symptoms, &h->sound);
-  for (int f = 0; f < N_FAMILIES; f++) h->built[f] = h->stopped[f] = 0;
+  for (int f = 0; f < N_FAMILIES; f++) h->needed[f] = h->finished[f] = h->stopped[f] = 0;
   for (int32_t c = FREEAIR__FIRST_FAULT; c < FREEAIR__CAUSES; c++)
     if (prior->alone[c] > 0.0) add_ways(h, subject, c);
-  double least = least_share(symptoms);
   for (int w = 0; w < h->n_ways; w++) {
     const int both[] = {h->way[w].first, h->way[w].second};
     for (int i = 0; i < 2; i++) {
       int f = both[i];
-      if (f < 0 || h->built[f]) continue;
-      int n = severities(f);
-      int32_t status = freeair__plant_family_build(plant, families[f].fault, families[f].bend, families[f].severity, n,
-                                                   least, &h->family[f]);
-      if (status < 0) return status;
-      h->built[f] = 1;
-      h->stopped[f] = h->family[f].n <= n;
+      if (f < 0 || h->needed[f]) continue;
+      h->needed[f] = 1;
+      freeair__plant_family_start(symptoms->plant, families[f].bend, &h->family[f]);
     }
   }
+}
+
+int32_t freeair__hypotheses_grow(freeair__hypotheses *h, int family, freeair__plant_walk *walk)
+{
+  const freeair__plant *plant = h->symptoms->plant;
+  freeair__plant_family *f = &h->family[family];
+  if (f->n == 1) *walk = plant->walk;
+  int32_t leaking = family == ALL_SUCTION || family == ALL_DISCHARGE ? plant->c.m.lp_cylinders : 0;
+  double severity = families[family].severity[f->n - 1];
+  int32_t status = freeair__plant_family_grow(plant, leaking, families[family].fault, severity, walk, f);
+  if (status < 0) {
+    h->finished[family] = 1;
+    h->stopped[family] = f->n <= severities(family);
+    /* what cannot be computed that far is known as far as it was */
+    return f->n > 1 ? FREEAIR_OK : status;
+  }
+  if (f->n > severities(family)) h->finished[family] = 1;
+  else if (freeair__plant_share(plant, &f->at[f->n - 1]) < h->least_share) freeair__hypotheses_stop(h, family);
   return FREEAIR_OK;
+}
+
+void freeair__hypotheses_stop(freeair__hypotheses *h, int family)
+{
+  h->finished[family] = h->stopped[family] = 1;
 }
 
 /* ---- conditions ---- */
@@ -268,7 +300,7 @@ void freeair__hypotheses_condition(const freeair__hypotheses *h, const freeair__
       if (way->kind == FREEAIR__WAY_BELT) c->motor_ratio /= 1.0 - 0.4 * s;
       *severity = s;
       /* twice the area of the gasket's law opens at the severity of worn rings */
-      if (way->fault == FREEAIR_FAULT_LP_RINGS || way->fault == FREEAIR_FAULT_HP_RINGS)
+      if ((way->fault == FREEAIR_FAULT_LP_RINGS && way->first != LP_RINGS) || way->fault == FREEAIR_FAULT_HP_RINGS)
         *severity = fmin(1.0, 1.41421356 * s);
       if (way->cause == FREEAIR_EVIDENCE_LOW_VOLTAGE || way->cause == FREEAIR_EVIDENCE_RUN_CAPACITOR ||
           way->cause == FREEAIR_EVIDENCE_MOTOR)
@@ -311,18 +343,17 @@ void freeair__hypotheses_condition(const freeair__hypotheses *h, const freeair__
   }
 }
 
-void freeair__hypotheses_faults(const freeair__hypotheses *h, const freeair__way *way, double position, int *n,
-                                int32_t fault[2], double severity[2])
+void freeair__hypotheses_worst(const freeair__hypotheses *h, const freeair__way *way, freeair__condition *c)
 {
-  const int both[] = {way->first, way->second};
-  *n = 0;
-  if (way->kind != FREEAIR__WAY_FAMILY || way->first == SPEED) return;
-  double s = freeair__plant_family_severity(&h->family[way->first], abscissa_of(&h->family[way->first], position));
-  for (int i = 0; i < 2; i++) {
-    if (both[i] < 0) continue;
-    fault[*n] = families[both[i]].fault;
-    severity[(*n)++] = fmin(s, 1.0);
+  const freeair__plant_family *f = &h->family[way->first];
+  *c = h->sound;
+  c->map = f->at[f->n - 1];
+  if (way->second >= 0) {
+    const freeair__plant_family *other = &h->family[way->second];
+    add_map(h->symptoms->plant, &other->at[other->n - 1], &c->map);
   }
+  if (way->kind == FREEAIR__WAY_BELT)
+    c->motor_ratio /= 1.0 - 0.4 * freeair__plant_family_severity(f, f->abscissa[f->n - 1]);
 }
 
 /* Share of the sizes below one: of the density y exp(-y/typical)/typical^2. */
@@ -335,7 +366,6 @@ static double below(double size, double typical)
 void freeair__hypotheses_node(const freeair__hypotheses *h, const freeair__way *way, int k, freeair__node *node,
                               freeair__condition *condition)
 {
-  static const double even = 0.1; /* share of the prior that knows severities alone */
   double severity;
   double lower;
   double upper;

@@ -8,7 +8,7 @@
 #include "internal/inference_symptoms.h"
 
 enum {
-  FREEAIR__FAMILIES = 13,
+  FREEAIR__FAMILIES = 15,
   FREEAIR__WAYS = 40,
   FREEAIR__SIZES = 16 /* nodes over the size of a fault */
 };
@@ -41,10 +41,12 @@ typedef struct freeair__hypotheses {
   const freeair__symptoms *symptoms;
   freeair__condition sound;
   freeair__plant_family family[FREEAIR__FAMILIES];
-  int built[FREEAIR__FAMILIES];   /* 1 known, 0 not applicable */
+  int needed[FREEAIR__FAMILIES];
+  int finished[FREEAIR__FAMILIES]; /* mapped as far as it goes */
   int stopped[FREEAIR__FAMILIES]; /* larger severities would contradict the times */
   freeair__way way[FREEAIR__WAYS];
   int n_ways;
+  double least_share; /* of the sound delivery that the times leave room for */
 } freeair__hypotheses;
 
 /* One size of one way: a cell of its position from 0 to 1. */
@@ -54,9 +56,18 @@ typedef struct freeair__node {
   double size;
 } freeair__node;
 
-/* Maps the families that the causes with a prior need. */
-int32_t freeair__hypotheses_start(const freeair__symptoms *symptoms, const freeair_diagnosis_subject *subject,
+/* Lists the ways of the causes with a prior. */
+void freeair__hypotheses_start(const freeair__symptoms *symptoms, const freeair_diagnosis_subject *subject,
                                   const freeair__priors *prior, freeair__hypotheses *h);
+
+/* Maps a family at one severity more; the walk goes with the family. */
+int32_t freeair__hypotheses_grow(freeair__hypotheses *h, int family, freeair__plant_walk *walk);
+
+/* Maps no more of it: what is worse does not fit. */
+void freeair__hypotheses_stop(freeair__hypotheses *h, int family);
+
+/* The condition at the worst severity that is mapped. */
+void freeair__hypotheses_worst(const freeair__hypotheses *h, const freeair__way *way, freeair__condition *condition);
 
 /* Node k of a way, and its condition. */
 void freeair__hypotheses_node(const freeair__hypotheses *h, const freeair__way *way, int k, freeair__node *node,
@@ -65,11 +76,6 @@ void freeair__hypotheses_node(const freeair__hypotheses *h, const freeair__way *
 /* Size, severity (NaN for none) and condition of a way at a position. */
 void freeair__hypotheses_condition(const freeair__hypotheses *h, const freeair__way *way, double position,
                                    double *size, double *severity, freeair__condition *condition);
-
-/* The faults that a way at a position is, as far as they need operating points
- * of their own: up to two. */
-void freeair__hypotheses_faults(const freeair__hypotheses *h, const freeair__way *way, double position, int *n,
-                                int32_t fault[2], double severity[2]);
 
 /* Adds what the table says of a way at a size: shifts of the predictions, and
  * the variances of these. */

@@ -158,29 +158,24 @@ static double abscissa_of(double bend, double severity)
   return bend > 0.0 ? severity * severity / (severity * severity + bend) : severity;
 }
 
-int32_t freeair__plant_family_build(const freeair__plant *plant, int32_t fault, double bend, const double *severity,
-                                    int n, double least_share, freeair__plant_family *family)
+void freeair__plant_family_start(const freeair__plant *plant, double bend, freeair__plant_family *family)
 {
-  freeair__plant_walk walk = plant->walk;
   family->bend = bend;
   family->n = 1;
   family->abscissa[0] = 0.0;
   family->at[0] = plant->sound;
-  for (int i = 0; i < n && family->n < FREEAIR__PLANT_NODES; i++) {
-    freeair_machine m = FREEAIR_MACHINE_INIT;
-    freeair_machine_site site = FREEAIR_MACHINE_SITE_INIT;
-    int32_t status = freeair_fault_apply(&plant->c.m, &plant->c.site, fault, severity[i], &m, &site);
-    if (status == FREEAIR_OK) status = freeair__plant_map_build(plant, &m, &site, 1, &walk, &family->at[family->n]);
-    if (status < 0) {
-      /* what cannot be computed that far is known as far as it was */
-      if (family->n >= 2) break;
-      return status;
-    }
-    family->abscissa[family->n] = abscissa_of(bend, severity[i]);
-    double share = freeair__plant_share(plant, &family->at[family->n++]);
-    if (share < least_share) break;
-  }
-  return FREEAIR_OK;
+}
+
+int32_t freeair__plant_family_grow(const freeair__plant *plant, int32_t leaking, int32_t fault, double severity,
+                                   freeair__plant_walk *walk, freeair__plant_family *family)
+{
+  freeair_machine m = plant->c.m;
+  freeair_machine_site site = FREEAIR_MACHINE_SITE_INIT;
+  if (leaking > 0) m.lp_leaking_cylinders = leaking;
+  int32_t status = freeair_fault_apply(&m, &plant->c.site, fault, severity, &m, &site);
+  if (status == FREEAIR_OK) status = freeair__plant_map_build(plant, &m, &site, 1, walk, &family->at[family->n]);
+  if (status == FREEAIR_OK) family->abscissa[family->n++] = abscissa_of(family->bend, severity);
+  return status;
 }
 
 void freeair__plant_family_at(const freeair__plant_family *family, double severity, freeair__plant_map *map)

@@ -82,10 +82,11 @@ void freeair__plant_stretch(const freeair__plant *plant, freeair__plant_map *map
 int32_t freeair__plant_start(freeair__plant *plant, const freeair_machine *m, const freeair_machine_site *site,
                              double high_p);
 
-/* Maps a fault at rising severities until its delivery falls below a share of
- * the sound one. */
-int32_t freeair__plant_family_build(const freeair__plant *plant, int32_t fault, double bend, const double *severity,
-                                    int n, double least_share, freeair__plant_family *family);
+/* Begins a family at the sound machine, and maps its fault at one more severity,
+ * with so many cylinders of the first stage leaking; 0 for what the fault does. */
+void freeair__plant_family_start(const freeair__plant *plant, double bend, freeair__plant_family *family);
+int32_t freeair__plant_family_grow(const freeair__plant *plant, int32_t leaking, int32_t fault, double severity,
+                                   freeair__plant_walk *walk, freeair__plant_family *family);
 
 /* Delivery over that of the sound machine, as a mean over the pressures. */
 double freeair__plant_share(const freeair__plant *plant, const freeair__plant_map *map);

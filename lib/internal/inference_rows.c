@@ -33,8 +33,8 @@ static double energy_of(const freeair__inference *from, const freeair__condition
   return power / (mass * plant->c.gas_r * plant->c.site.ambient_k / plant->c.site.barometric_pa);
 }
 
-void freeair__inference_effect(const freeair__inference *from, const freeair_inference_visit *visit, freeair_diagnosis_cause *cause,
-                        freeair_inference_effect *effect)
+void freeair__inference_effect(const freeair__inference *from, const freeair_inference_visit *visit,
+                               freeair_diagnosis_cause *cause, freeair_inference_effect *effect)
 {
   const freeair__plant *plant = from->s->plant;
   *effect = (freeair_inference_effect)FREEAIR_INFERENCE_EFFECT_INIT;
@@ -150,7 +150,7 @@ size_t freeair__inference_findings(const freeair__inference *from, const freeair
     if (!freeair__given(value)) f->found = in_unit(s, y, y->found);
     f->expected = in_unit(s, y, s->sound[i]);
     f->deviation = y->found - s->sound[i];
-    f->spread = sqrt(from->sound.c[i][i] + y->noise * y->noise);
+    f->spread = sqrt(from->unknown->c[i][i] + y->noise * y->noise);
     f->residual = f->deviation / f->spread;
     if (y->kind == FREEAIR__SYMPTOM_TABLE) f->reference = y->to_p;
     if (isinf(p->log_weight)) continue;
@@ -163,8 +163,9 @@ size_t freeair__inference_findings(const freeair__inference *from, const freeair
   return n;
 }
 
-size_t freeair__inference_reasons(const freeair__inference *from, const freeair__ranking *by, const freeair_diagnosis_finding *findings,
-                          size_t n_findings, const freeair__rows *rows)
+size_t freeair__inference_reasons(const freeair__inference *from, const freeair__ranking *by,
+                                  const freeair_diagnosis_finding *findings, size_t n_findings,
+                                  const freeair__rows *rows)
 {
   const freeair__symptoms *s = from->s;
   size_t n = 0;
@@ -181,7 +182,8 @@ size_t freeair__inference_reasons(const freeair__inference *from, const freeair_
       freeair__condition at;
       double size;
       double severity;
-      freeair__hypotheses_condition(from->h, way, freeair__inference_position(from, cause->cause, 0.5), &size, &severity, &at);
+      double middle = freeair__inference_position(from, cause->cause, 0.5);
+      freeair__hypotheses_condition(from->h, way, middle, &size, &severity, &at);
       freeair__symptoms_predict(s, &at, y);
       freeair__hypotheses_table(from->h, way, size, y, variance);
       known = 1;

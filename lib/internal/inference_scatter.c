@@ -5,9 +5,17 @@
 
 #include <freeair/status.h>
 
-#include <string.h>
+enum { COLUMNS = 32, MACHINES = 11, SYSTEMS = 9, METERS = 7 };
 
-enum { COLUMNS = FREEAIR__SCATTER_COLUMNS, MACHINES = FREEAIR__SCATTER_MACHINES };
+/* What one standard deviation of each unknown moves. */
+typedef struct columns {
+  int n;
+  double by[COLUMNS][FREEAIR__SYMPTOMS];
+  double rating[COLUMNS]; /* of ln delivery at the rated pressure */
+} columns;
+
+/* of the uncertainty of the temperatures, in that behind the cooler */
+static const double cooler_share = 0.6;
 
 static double up(double relative)
 {
@@ -51,25 +59,6 @@ static int step_machine(int k, const freeair_inference_scatter *sd, freeair_mach
   }
 }
 
-/* Maps the base where it needs operating points of its own, and its machine
- * with each unknown a step off. */
-static int32_t map_machines(const freeair__symptoms *s, const freeair_inference_scatter *sd,
-                            const freeair__scatter_base *base, int k, freeair__plant_walk *walk,
-                            freeair__plant_map *map)
-{
-  const freeair__plant *plant = s->plant;
-  freeair_machine m = plant->c.m;
-  freeair_machine_site site = plant->c.site;
-  int32_t status = FREEAIR_OK;
-  if (k >= 0 && !step_machine(k, sd, &m)) return FREEAIR_ERR_UNSUPPORTED;
-  for (int i = 0; i < base->n_faults && status >= 0; i++)
-    status = freeair_fault_apply(&m, &site, base->fault[i], base->severity[i], &m, &site);
-  if (status < 0) return status;
-  status = freeair__plant_map_build(plant, &m, &site, 2, walk, map);
-  if (status >= 0) freeair__plant_stretch(plant, map);
-  return status;
-}
-
 /* Scales the flow, and everything with it, as speed does. */
 static void at_speed(freeair__plant_map *map, double factor)
 {
@@ -91,8 +80,6 @@ static void scale_flow(const freeair__plant *plant, double bias, double slope, f
     map->q[i][FREEAIR__PLANT_ENTHALPY] *= f;
   }
 }
-
-enum { SYSTEMS = 9 };
 
 /* One unknown of drive, model, receiver or gauge; returns the share of it that
  * the rating sees. */
@@ -122,130 +109,90 @@ static double step_system(const freeair__symptoms *s, const freeair_inference_sc
 }
 
 /* Errors that readings of a kind share, whatever the machine. */
-static void step_meters(const freeair__symptoms *s, const freeair_inference_scatter *sd, const double *y,
-                        freeair__scatter *of)
+static void step_meters(const freeair__symptoms *s, const freeair_inference_scatter *sd, columns *to)
 {
   const freeair__plant *plant = s->plant;
   double pa = plant->c.site.barometric_pa;
-  for (int k = 0; k < 6 && of->n < COLUMNS; k++) {
-    double *by = of->by[of->n++];
+  for (int k = 0; k < METERS && to->n < COLUMNS; k++) {
+    double *by = to->by[to->n];
+    to->rating[to->n++] = 0.0;
     for (int i = 0; i < s->n; i++) {
-      const freeair__symptom *q = &s->symptom[i];
-      int32_t r = q->reading;
-      double x = (q->to_p - pa) / (plant->c.m.cut_out_pa - pa) - 0.5;
-      double p = q->reference * exp(y[i]);
-      double gauge = r == FREEAIR_EVIDENCE_INTERSTAGE ? fmax(p - pa, 0.0) / p : 0.0;
+      const freeair__symptom *y = &s->symptom[i];
+      int32_t r = y->reading;
+      double x = (y->to_p - pa) / (plant->c.m.cut_out_pa - pa) - 0.5;
+      double gauge = y->reference > 0.0 ? fmax(y->reference - pa, 0.0) / y->reference : 0.0;
       int warm = r == FREEAIR_EVIDENCE_LP_DISCHARGE || r == FREEAIR_EVIDENCE_HP_DISCHARGE;
       by[i] = 0.0;
-      if (k == 0) by[i] = sd->interstage * gauge;
-      if (k == 1) by[i] = sd->interstage * gauge * x;
+      if (k == 0 && r == FREEAIR_EVIDENCE_INTERSTAGE) by[i] = sd->interstage * gauge;
+      if (k == 1 && r == FREEAIR_EVIDENCE_INTERSTAGE) by[i] = sd->interstage * gauge * x;
       if (k == 2 && (warm || r == FREEAIR_EVIDENCE_INTERCOOLER_OUTLET)) by[i] = 0.5 * sd->temperature_k;
       if (k == 3 && r == FREEAIR_EVIDENCE_LP_DISCHARGE) by[i] = sd->temperature_k;
       if (k == 4 && r == FREEAIR_EVIDENCE_HP_DISCHARGE) by[i] = sd->temperature_k;
       if (k == 5 && r == FREEAIR_EVIDENCE_POWER) by[i] = sd->motor_efficiency;
+      if (k == 6 && r == FREEAIR_EVIDENCE_INTERCOOLER_OUTLET) by[i] = cooler_share * sd->temperature_k;
     }
   }
 }
 
-static double rated_mass(const freeair__symptoms *s, const freeair__plant_map *map)
+/* One more column, of what a condition predicts; seen is the share that the rating sees. */
+static void put(const freeair__symptoms *s, const freeair__condition *c, double seen, columns *to)
 {
+  if (to->n == COLUMNS) return;
+  double y[FREEAIR__SYMPTOMS];
+  freeair__symptoms_predict(s, c, y);
+  for (int i = 0; i < s->n; i++)
+    to->by[to->n][i] = s->symptom[i].kind == FREEAIR__SYMPTOM_TABLE ? 0.0 : y[i] - s->sound[i];
   double rated = fmin(s->plant->c.m.rated_pa, s->plant->c.m.cut_out_pa);
-  return fmax(freeair__plant_at(s->plant, map, FREEAIR__PLANT_MASS, rated), 1e-12);
+  double sound = freeair__plant_at(s->plant, &s->plant->sound, FREEAIR__PLANT_MASS, rated);
+  double mass = fmax(freeair__plant_at(s->plant, &c->map, FREEAIR__PLANT_MASS, rated), 1e-12);
+  to->rating[to->n++] = seen * log(mass / sound);
 }
 
-/* One more column, of what a condition predicts. */
-static void put(const freeair__symptoms *s, const freeair__condition *c, const double *y, freeair__scatter *of)
+/* Steps the unknowns of the machine, which need operating points of their own. */
+static int32_t step_machines(const freeair__symptoms *s, const freeair_inference_scatter *sd,
+                             const freeair__condition *sound, columns *to)
 {
-  if (of->n == COLUMNS) return;
-  double z[FREEAIR__SYMPTOMS];
-  double *by = of->by[of->n++];
-  freeair__symptoms_predict(s, c, z);
-  for (int i = 0; i < s->n; i++) {
-    double gain = freeair__symptoms_gain(s, i, y[i]);
-    by[i] = s->symptom[i].kind == FREEAIR__SYMPTOM_TABLE || !(gain > 0.1) ? 0.0 : fmax(fmin((z[i] - y[i]) / gain, 200.0), -200.0);
-  }
-}
-
-/* The rating, met within its tolerance, takes away what it would contradict. */
-static void rate(const freeair__symptoms *s, const freeair__scatter_sound *sound, freeair__scatter *of)
-{
-  double with[FREEAIR__SYMPTOMS] = {0.0};
-  for (int k = 0; k < of->n; k++)
-    for (int i = 0; i < s->n; i++) with[i] += of->by[k][i] * sound->rating[k];
-  for (int k = 0; k < of->n; k++)
-    for (int i = 0; i < s->n; i++) of->by[k][i] -= sound->rating_root * sound->rating[k] * with[i];
-}
-
-int32_t freeair__scatter_start(const freeair__symptoms *s, const freeair_inference_scatter *sd,
-                               freeair__scatter_sound *sound)
-{
-  freeair__scatter_base base = {.n_faults = 0};
-  const freeair__plant_map *plain = &s->plant->sound;
   freeair__plant_walk walk = s->plant->walk;
-  freeair__symptoms_condition(s, &base.condition);
-  memset(sound->rating, 0, sizeof sound->rating);
-  sound->of.n = sound->n_maps = 0;
-  sound->rating_root = 0.0;
   for (int k = 0; k < MACHINES; k++) {
-    int32_t status = map_machines(s, sd, &base, k, &walk, &sound->map[sound->n_maps]);
-    if (status == FREEAIR_ERR_UNSUPPORTED) continue;
+    freeair_machine m = s->plant->c.m;
+    freeair__condition c = *sound;
+    if (!step_machine(k, sd, &m)) continue;
+    int32_t status = freeair__plant_map_build(s->plant, &m, &s->plant->c.site, 2, &walk, &c.map);
     if (status < 0) return status;
-    freeair__condition c = base.condition;
-    c.map = sound->map[sound->n_maps++];
-    sound->rating[sound->of.n] = log(rated_mass(s, &c.map) / rated_mass(s, plain));
-    put(s, &c, s->sound, &sound->of);
+    freeair__plant_stretch(s->plant, &c.map);
+    put(s, &c, 1.0, to);
   }
-  for (int k = 0; k < SYSTEMS; k++) {
-    freeair__condition c = base.condition;
-    double seen = step_system(s, sd, k, &c);
-    sound->rating[sound->of.n] = seen * log(rated_mass(s, &c.map) / rated_mass(s, plain));
-    put(s, &c, s->sound, &sound->of);
-  }
-  step_meters(s, sd, s->sound, &sound->of);
-  if (!freeair__given(s->plant->c.m.rated_delivery_m3_s)) return FREEAIR_OK;
-  double square = 0.0;
-  for (int k = 0; k < sound->of.n; k++) square += sound->rating[k] * sound->rating[k];
-  /* the root of 1 - r r' / (r' r + u^2) is 1 - root r r' */
-  if (square > 0.0) sound->rating_root = (1.0 - sqrt(1.0 - square / (square + sd->rating * sd->rating))) / square;
-  rate(s, sound, &sound->of);
   return FREEAIR_OK;
 }
 
-int32_t freeair__scatter_of(const freeair__symptoms *s, const freeair_inference_scatter *sd,
-                            const freeair__scatter_sound *sound, const freeair__scatter_base *base,
-                            freeair__scatter *of)
+int32_t freeair__scatter_covariance(const freeair__symptoms *s, const freeair_inference_scatter *sd,
+                                    freeair__covariance *of)
 {
-  const freeair__plant_map *plain = &s->plant->sound;
-  freeair__plant_walk walk = s->plant->walk;
-  freeair__condition about = base->condition;
-  double y[FREEAIR__SYMPTOMS];
-  of->n = 0;
-  if (base->n_faults > 0) {
-    int32_t status = map_machines(s, sd, base, -1, &walk, &about.map);
-    if (status < 0) return status;
-  }
-  freeair__symptoms_predict(s, &about, y);
-  int at = 0;
-  for (int k = 0; k < MACHINES; k++) {
-    freeair_machine m = s->plant->c.m;
-    if (!step_machine(k, sd, &m)) continue;
-    freeair__condition c = about;
-    if (base->n_faults > 0) {
-      int32_t status = map_machines(s, sd, base, k, &walk, &c.map);
-      if (status < 0) return status;
-    } else {
-      for (int i = 0; i < FREEAIR__PLANT_POINTS; i++)
-        for (int q = 0; q < FREEAIR__PLANT_QUANTITIES; q++) c.map.q[i][q] *= sound->map[at].q[i][q] / plain->q[i][q];
-    }
-    at++;
-    put(s, &c, y, of);
-  }
+  columns to = {.n = 0};
+  freeair__condition sound;
+  freeair__symptoms_condition(s, &sound);
+  int32_t status = step_machines(s, sd, &sound, &to);
+  if (status < 0) return status;
   for (int k = 0; k < SYSTEMS; k++) {
-    freeair__condition c = about;
-    step_system(s, sd, k, &c);
-    put(s, &c, y, of);
+    freeair__condition c = sound;
+    double seen = step_system(s, sd, k, &c);
+    put(s, &c, seen, &to);
   }
-  step_meters(s, sd, y, of);
-  rate(s, sound, of);
+  step_meters(s, sd, &to);
+  for (int i = 0; i < s->n; i++)
+    for (int j = 0; j <= i; j++) {
+      of->c[i][j] = 0.0;
+      for (int k = 0; k < to.n; k++) of->c[i][j] += to.by[k][i] * to.by[k][j];
+    }
+  if (!freeair__given(s->plant->c.m.rated_delivery_m3_s)) return FREEAIR_OK;
+  /* the rating, met within its tolerance, takes away what it would contradict */
+  double variance = sd->rating * sd->rating;
+  double with[FREEAIR__SYMPTOMS] = {0.0};
+  for (int k = 0; k < to.n; k++) {
+    variance += to.rating[k] * to.rating[k];
+    for (int i = 0; i < s->n; i++) with[i] += to.by[k][i] * to.rating[k];
+  }
+  for (int i = 0; i < s->n; i++)
+    for (int j = 0; j <= i && variance > 0.0; j++) of->c[i][j] -= with[i] * with[j] / variance;
   return FREEAIR_OK;
 }

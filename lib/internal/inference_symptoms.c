@@ -13,6 +13,11 @@
  * that levels off is far away, not infinitely far. */
 static const double rate_floor = 0.03;
 
+/* Leaks of a sound system, as shares of the delivery. */
+static const double leak_open_mean = 0.02;
+static const double leak_open_sd = 0.02;
+static const double leak_isolated_sd = 0.005;
+
 static double of_share(double share)
 {
   return -log(share + rate_floor);
@@ -181,7 +186,7 @@ static void add_rate(freeair__symptoms *s, const freeair__condition *sound, int3
   double share = reference / time;
   y->found = of_share(share);
   y->noise = relative * share / (share + rate_floor);
-  y->form = 0.10;
+  y->form = 0.15;
   y->wide = 0.35;
 }
 
@@ -225,7 +230,7 @@ static void add_test(const freeair__symptom_input *in, const freeair__condition 
     double share = value / y->reference;
     y->found = of_share(share);
     y->noise = freeair__or(u / value, usual(FREEAIR_EVIDENCE_DELIVERY)) * share / (share + rate_floor);
-    y->form = 0.10;
+    y->form = 0.15;
     y->wide = 0.35;
   }
   add_log(in, sound, s);
@@ -245,7 +250,7 @@ static void add_test(const freeair__symptom_input *in, const freeair__condition 
     y->reference = freeair__plant_at(plant, &plant->sound, FREEAIR__PLANT_MASS, y->to_p);
     /* delivery falls by about its own size over the pressure above ambient */
     y->noise = hypot(0.04, freeair__or(u, 0.02 * (y->to_p - pa)) / (y->to_p - pa));
-    y->form = 0.15;
+    y->form = 0.22;
     y->wide = 0.5;
   }
 }
@@ -273,20 +278,20 @@ static void add_points(const freeair__symptom_input *in, freeair__symptoms *s)
   double u;
   taken(in->found, FREEAIR_EVIDENCE_INTERSTAGE, &value, &u);
   if (two && freeair__given(value))
-    add_quantity(s, FREEAIR_EVIDENCE_INTERSTAGE, FREEAIR__SYMPTOM_RATIO, FREEAIR__PLANT_INTERSTAGE, at, value, u, 0.15,
+    add_quantity(s, FREEAIR_EVIDENCE_INTERSTAGE, FREEAIR__SYMPTOM_RATIO, FREEAIR__PLANT_INTERSTAGE, at, value, u, 0.22,
                  0.35);
   for (size_t i = 0; two && i < in->n_interstage && i < FREEAIR__SYMPTOM_INTERSTAGE; i++)
     add_quantity(s, FREEAIR_EVIDENCE_INTERSTAGE, FREEAIR__SYMPTOM_RATIO, FREEAIR__PLANT_INTERSTAGE,
-                 in->interstage_at_pa[i], in->interstage_pa[i], NAN, 0.15, 0.35);
+                 in->interstage_at_pa[i], in->interstage_pa[i], NAN, 0.22, 0.35);
   static const struct {
     int32_t reading;
     int quantity;
     int second;
     double form;
     double wide;
-  } warm[] = {{FREEAIR_EVIDENCE_LP_DISCHARGE, FREEAIR__PLANT_LP_K, 0, 0.3, 40.0},
-              {FREEAIR_EVIDENCE_HP_DISCHARGE, FREEAIR__PLANT_HP_K, 1, 0.3, 40.0},
-              {FREEAIR_EVIDENCE_INTERCOOLER_OUTLET, FREEAIR__PLANT_COOLER_K, 1, 0.3, 25.0}};
+  } warm[] = {{FREEAIR_EVIDENCE_LP_DISCHARGE, FREEAIR__PLANT_LP_K, 0, 0.4, 40.0},
+              {FREEAIR_EVIDENCE_HP_DISCHARGE, FREEAIR__PLANT_HP_K, 1, 0.4, 40.0},
+              {FREEAIR_EVIDENCE_INTERCOOLER_OUTLET, FREEAIR__PLANT_COOLER_K, 1, 0.4, 25.0}};
   for (size_t i = 0; i < FREEAIR__COUNT(warm); i++) {
     taken(in->found, warm[i].reading, &value, &u);
     if (freeair__given(value) && (two || !warm[i].second))
@@ -381,6 +386,11 @@ static void add_table(const freeair__symptom_input *in, freeair__symptoms *s)
     }
     double reference = entries[i].reference;
     if (!freeair__given(expected) && scale == FREEAIR_LIKELIHOOD_SHARE) expected = usual_expected * reference;
+    if (r == FREEAIR_EVIDENCE_LEAK_OPEN) {
+      if (!(leak > 0.0)) expected = leak_open_mean * reference;
+      u_expected = leak_open_sd * reference;
+    }
+    if (r == FREEAIR_EVIDENCE_LEAK_ISOLATED) u_expected = leak_isolated_sd * reference;
     if (freeair_likelihood_deviation(r, value, u, expected, u_expected, reference, &deviation, &spread) < 0) continue;
     freeair__symptom *y = add(s, r, FREEAIR__SYMPTOM_TABLE);
     y->reference = expected;

@@ -1,27 +1,28 @@
 /* SPDX-License-Identifier: MIT */
 #include "internal/inference_weights.h"
 
-static const double freedom = 12.0;
+enum { freedom = 20 };
 /* beyond this a temperature that a fault makes is no less certain */
-static const double most_shift_k = 120.0;
+static const double most_shift_k = 200.0;
 
 static double log_wide(const freeair__symptoms *s, int block, const double *r)
 {
   double sum = 0.0;
   for (int i = s->blocks.first[block]; i < s->blocks.first[block + 1]; i++) {
+    /* Student's t of 3 degrees of freedom */
     double u2 = s->symptom[i].wide * s->symptom[i].wide;
-    sum -= 0.5 * log(6.28318530717958647693 * u2) + 0.5 * r[i] * r[i] / u2;
+    sum -= log(2.7206990463513268 * s->symptom[i].wide) + 2.0 * log1p(r[i] * r[i] / (3.0 * u2));
   }
   return sum;
 }
 
-int freeair__weigh(const freeair__symptoms *s, const freeair__covariance *unknown, const double *y, const double *variance,
-                 const double *along, const double *across, double form, freeair__weighed *out)
+int freeair__weigh(const freeair__symptoms *s, const freeair__covariance *unknown, const double *y,
+                   const double *variance, const double *along, const double *across, double form,
+                   freeair__weighed *out)
 {
   double c[FREEAIR__SYMPTOMS][FREEAIR__SYMPTOMS];
   double r[FREEAIR__SYMPTOMS];
   double gain[FREEAIR__SYMPTOMS];
-  double u[FREEAIR__SYMPTOMS];
   freeair__gauss_density d;
   for (int i = 0; i < s->n; i++) {
     r[i] = s->symptom[i].found - y[i];
@@ -31,10 +32,10 @@ int freeair__weigh(const freeair__symptoms *s, const freeair__covariance *unknow
       for (int j = 0; j <= i; j++) c[i][j] += across[i] * across[j];
     double shift = fabs(y[i] - s->sound[i]);
     if (s->symptom[i].kind == FREEAIR__SYMPTOM_DIFFERENCE) shift = fmin(shift, most_shift_k);
-    u[i] = copysign(form * s->symptom[i].form * shift, y[i] - s->sound[i]);
-    c[i][i] += variance[i] + u[i] * u[i] + s->symptom[i].noise * s->symptom[i].noise;
+    double u = form * s->symptom[i].form * shift;
+    c[i][i] += variance[i] + u * u + s->symptom[i].noise * s->symptom[i].noise;
   }
-  if (!freeair__gauss_student(c, r, s->n, (int)freedom, &s->blocks, &d)) return 0;
+  if (!freeair__gauss_student(c, r, s->n, freedom, &s->blocks, &d)) return 0;
   double wrong[FREEAIR__GAUSS_BLOCKS];
   double sum = 1.0;
   for (int b = 0; b < s->blocks.n; b++) {
@@ -43,6 +44,7 @@ int freeair__weigh(const freeair__symptoms *s, const freeair__covariance *unknow
     sum += wrong[b];
   }
   out->all = d.all + log(sum);
+  out->square = d.square;
   for (int b = 0; b < s->blocks.n; b++) {
     out->without[b] = d.without[b] + log(fmax(sum - wrong[b], 1.0));
     out->below[b] = 0.5 * erfc(-d.residual[b] * 0.70710678118654752440);

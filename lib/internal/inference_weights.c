@@ -5,8 +5,7 @@
 #include "internal/logsum.h"
 
 #include <freeair/evidence.h>
-
-#include <string.h>
+#include <freeair/status.h>
 
 enum {
   N_CAUSES = FREEAIR__CAUSES,
@@ -15,14 +14,15 @@ enum {
   OTHER = FREEAIR_EVIDENCE_OTHER,
   FIRST_FAULT = FREEAIR__FIRST_FAULT,
   SIZES = FREEAIR__SIZES,
-  OWN = FREEAIR__OWN,
   LEADERS = 5 /* causes that are tried together with every other */
 };
 
 static const double pair_form = 1.3;
-static const double own_share = 0.02;
-static const double own_solves = 1.0;
-static const double pair_blend = 0.0;
+/* of a family that is mapped no further: so much error of form, so far past its
+ * best, or so far behind another that explains all */
+static const double screen_form = 2.0;
+static const double past = 25.0;
+static const double far_behind = 14.0;
 
 /* Running sums of a hypothesis over its sizes. */
 typedef struct sums {
@@ -36,7 +36,8 @@ static void sums_start(const freeair__symptoms *s, sums *q)
   for (int b = 0; b < s->blocks.n; b++) q->without[b] = -INFINITY;
 }
 
-static void sums_add(freeair__inference *to, const freeair__weighed *w, double log_prior, double flat, int predict, sums *q)
+static void sums_add(freeair__inference *to, const freeair__weighed *w, double log_prior, double flat, int predict,
+                     sums *q)
 {
   freeair__logsum_add(&q->all, log_prior + w->all);
   for (int b = 0; b < to->s->blocks.n; b++) {
@@ -74,7 +75,7 @@ static void add_plain(freeair__inference *to, int cause, double prior)
   sums q;
   sums_start(s, &q);
   for (int i = 0; i < s->n && cause == OTHER; i++) variance[i] = 0.36 * s->symptom[i].wide * s->symptom[i].wide;
-  if (freeair__weigh(s, &to->sound, s->sound, variance, along, NULL, 1.0, &w))
+  if (freeair__weigh(s, to->unknown, s->sound, variance, along, NULL, 1.0, &w))
     sums_add(to, &w, 0.0, flat_of(to, cause, 0, log(prior)), cause == SOUND, &q);
   close_hypothesis(to, cause, 0, log(prior), &q);
 }
@@ -120,32 +121,8 @@ static void variance_at(const freeair__inference *from, int w, int k, double *va
   freeair__hypotheses_table(from->h, &from->h->way[w], from->traces[w].size[k], none, variance);
 }
 
-static const freeair__own *own_of(const freeair__inference *from, int w)
-{
-  for (int k = 0; k < from->n_owned; k++)
-    if (from->owned[k].way == w) return &from->owned[k];
-  return NULL;
-}
-
-/* With the shares t of what two ways add, or one. */
-static void covariance_of(const freeair__inference *from, const freeair__own *a, double t, const freeair__own *b, freeair__covariance *to)
-{
-  const freeair__scatter *sound = &from->scatter->of;
-  const int n = from->s->n;
-  memset(to, 0, sizeof *to);
-  for (int k = 0; k < sound->n; k++) {
-    double by[FREEAIR__SYMPTOMS];
-    for (int i = 0; i < n; i++)
-      by[i] = sound->by[k][i] + (a != NULL ? t * a->more.by[k][i] : 0.0) + (b != NULL ? t * b->more.by[k][i] : 0.0);
-    for (int i = 0; i < n; i++)
-      for (int j = 0; j <= i; j++) to->c[i][j] += by[i] * by[j];
-  }
-}
-
 static void add_way(freeair__inference *to, int w, double prior)
 {
-  const freeair__own *o = own_of(to, w);
-  freeair__covariance own_unknown;
   const freeair__way *way = &to->h->way[w];
   const freeair__symptoms *s = to->s;
   freeair__trace *t = &to->traces[w];
@@ -162,8 +139,7 @@ static void add_way(freeair__inference *to, int w, double prior)
     for (int i = 0; i < s->n; i++) y[i] = t->y[k][i];
     variance_at(to, w, k, variance);
     along_nodes(s, t, k, 1, along);
-    if (o != NULL) covariance_of(to, o, fmin((k + 0.5) / SIZES / o->position, 1.0), NULL, &own_unknown);
-    if (!freeair__weigh(s, o != NULL ? &own_unknown : &to->sound, y, variance, along, NULL, 1.0, &at)) continue;
+    if (!freeair__weigh(s, to->unknown, y, variance, along, NULL, 1.0, &at)) continue;
     sums_add(to, &at, t->log_weight[k], flat, 1, &q);
     freeair__logsum_add(&to->log_size[way->cause][k], flat + t->log_weight[k] + at.all);
   }
@@ -187,14 +163,6 @@ static void add_pair(freeair__inference *to, int a, int b, double prior)
   for (int k = 1; k < SIZES; k += step_a) norm_a += exp((double)t->log_weight[k]);
   for (int k = 1; k < SIZES; k += step_b) norm_b += exp((double)u->log_weight[k]);
   if (!(norm_a > 0.0 && norm_b > 0.0)) return;
-  const freeair__own *o = own_of(to, a);
-  const freeair__own *p = own_of(to, b);
-  freeair__covariance own_unknown;
-  const freeair__covariance *unknown = &to->sound;
-  if (o != NULL || p != NULL) {
-    covariance_of(to, o, pair_blend, p, &own_unknown);
-    unknown = &own_unknown;
-  }
   sums q;
   sums_start(s, &q);
   for (int k = 1; k < SIZES; k += step_a) {
@@ -215,7 +183,7 @@ static void add_pair(freeair__inference *to, int a, int b, double prior)
         y[i] = (double)t->y[k][i] + (double)u->y[l][i] - s->sound[i];
         variance[i] += own[i];
       }
-      if (!freeair__weigh(s, unknown, y, variance, along, across, pair_form, &at)) continue;
+      if (!freeair__weigh(s, to->unknown, y, variance, along, across, pair_form, &at)) continue;
       double log_node = (double)t->log_weight[k] + (double)u->log_weight[l] - log(norm_a * norm_b);
       sums_add(to, &at, log_node, flat, 0, &q);
       freeair__logsum_add(&to->log_size[first->cause][k], flat + log_node + at.all);
@@ -260,48 +228,107 @@ double freeair__inference_position(const freeair__inference *from, int cause, do
   return 1.0;
 }
 
-/* Steps what is not known about the ways that may be the one: about a machine
- * that has lost much, it moves the readings otherwise than about a sound one. */
-static void step_anew(freeair__inference *to, const freeair_inference_scatter *sd)
+/* How well the worst severity mapped of any way of a family explains all. */
+static double worst_of(const freeair__inference *to, int family, const double *flat, double *square)
 {
-  int taken[FREEAIR__WAYS] = {0};
-  to->n_owned = 0;
-  while (to->n_owned < OWN) {
-    int best = -1;
-    for (int w = 0; w < to->h->n_ways; w++)
-      if (!taken[w] && (best < 0 || to->log_way[w] > to->log_way[best])) best = w;
-    if (best < 0 || !(to->log_way[best] > to->posterior.all[0] + log(own_share))) return;
-    taken[best] = 1;
-    const freeair__way *way = &to->h->way[best];
-    freeair__own *o = &to->owned[to->n_owned];
-    freeair__scatter_base base;
-    double size;
-    double severity;
-    o->way = best;
-    o->position = freeair__inference_position(to, way->cause, 0.5);
-    if (!(o->position > 0.0)) continue;
-    freeair__hypotheses_condition(to->h, way, o->position, &size, &severity, &base.condition);
-    freeair__hypotheses_faults(to->h, way, o->position, &base.n_faults, base.fault, base.severity);
-    if (own_solves < 0.5) base.n_faults = 0;
-    if (freeair__scatter_of(to->s, sd, to->scatter, &base, &o->more) < 0 || o->more.n != to->scatter->of.n) continue;
-    for (int k = 0; k < o->more.n; k++)
-      for (int i = 0; i < to->s->n; i++) o->more.by[k][i] -= to->scatter->of.by[k][i];
-    to->n_owned++;
+  const freeair__symptoms *s = to->s;
+  double most = -INFINITY;
+  for (int w = 0; w < to->h->n_ways; w++) {
+    const freeair__way *way = &to->h->way[w];
+    double y[FREEAIR__SYMPTOMS];
+    double variance[FREEAIR__SYMPTOMS] = {0.0};
+    double along[FREEAIR__SYMPTOMS] = {0.0};
+    freeair__condition c;
+    freeair__weighed at;
+    if (way->first != family && way->second != family) continue;
+    freeair__hypotheses_worst(to->h, way, &c);
+    freeair__symptoms_predict(s, &c, y);
+    double size = fmax(-log(freeair__plant_share(s->plant, &c.map)), 0.0);
+    freeair__hypotheses_table(to->h, way, size, y, variance);
+    if (!freeair__weigh(s, to->unknown, y, variance, along, NULL, screen_form, &at)) continue;
+    if (!(flat[w] + at.all > most)) continue;
+    most = flat[w] + at.all;
+    *square = at.square;
   }
+  return most;
 }
 
-void freeair__inference_infer(freeair__inference *to, const freeair__priors *prior, const freeair_inference_scatter *sd)
+/* Maps each family as far as it may matter: no further than past its best when
+ * another explains all far better, unless nothing alone explains it. */
+static int32_t grow(freeair__inference *to, const freeair__priors *prior)
 {
-  const freeair__hypotheses *h = to->h;
-  to->n_owned = 0;
-  covariance_of(to, NULL, 0.0, NULL, &to->sound);
-  for (int w = 0; w < h->n_ways; w++) predict_way(h, &h->way[w], &to->traces[w]);
-  add_singles(to, prior);
-  if (own_share < 1.0) {
-    step_anew(to, sd);
-    if (to->n_owned > 0) add_singles(to, prior);
+  freeair__hypotheses *h = to->h;
+  const freeair__symptoms *s = to->s;
+  double flat[FREEAIR__WAYS];
+  double best = -INFINITY;
+  double square = INFINITY;
+  double last[FREEAIR__FAMILIES];
+  double top[FREEAIR__FAMILIES];
+  int falling[FREEAIR__FAMILIES];
+  double none[FREEAIR__SYMPTOMS] = {0.0};
+  freeair__weighed at;
+  double sound = -INFINITY;
+  if (freeair__weigh(s, to->unknown, s->sound, none, none, NULL, 1.0, &at)) {
+    sound = at.all;
+    square = at.square;
+    if (prior->alone[SOUND] > 0.0) best = flat_of(to, SOUND, 0, log(prior->alone[SOUND])) + at.all;
   }
-  if (!(prior->pair > 0.0)) return;
+  for (int w = 0; w < h->n_ways; w++) {
+    const freeair__way *way = &h->way[w];
+    flat[w] = flat_of(to, way->cause, 0, log(prior->alone[way->cause] * way->share));
+    if (way->first >= 0) continue;
+    predict_way(h, way, &to->traces[w]);
+    for (int k = 0; k < SIZES; k++) {
+      double y[FREEAIR__SYMPTOMS];
+      double variance[FREEAIR__SYMPTOMS];
+      if (!isfinite(to->traces[w].log_weight[k])) continue;
+      for (int i = 0; i < s->n; i++) y[i] = to->traces[w].y[k][i];
+      variance_at(to, w, k, variance);
+      if (!freeair__weigh(s, to->unknown, y, variance, none, NULL, screen_form, &at)) continue;
+      if (!(flat[w] + at.all > best)) continue;
+      best = flat[w] + at.all;
+      square = at.square;
+    }
+  }
+  /* two severities of each first, then on with those that may be it */
+  for (int turn = 0; turn < 2; turn++)
+    for (int f = 0; f < FREEAIR__FAMILIES; f++) {
+      if (!h->needed[f]) continue;
+      if (turn == 0) {
+        top[f] = -INFINITY;
+        last[f] = sound;
+        falling[f] = 0;
+      }
+      freeair__plant_walk walk = s->plant->walk;
+      for (int k = 0; turn > 0 || k < 2; k++) {
+        int explained = square < 2.0 * s->n + 10.0;
+        if (turn > 0 && falling[f] && explained && (last[f] < top[f] - past || top[f] < best - far_behind))
+          freeair__hypotheses_stop(h, f);
+        if (h->finished[f]) break;
+        int32_t status = freeair__hypotheses_grow(h, f, &walk);
+        if (status < 0) return status;
+        double here_square = INFINITY;
+        double here = worst_of(to, f, flat, &here_square);
+        falling[f] = here < last[f];
+        last[f] = here;
+        top[f] = fmax(top[f], here);
+        if (!(here > best)) continue;
+        best = here;
+        square = here_square;
+      }
+    }
+  return FREEAIR_OK;
+}
+
+int32_t freeair__inference_infer(freeair__inference *to, const freeair__priors *prior)
+{
+  freeair__hypotheses *h = to->h;
+  int32_t status = grow(to, prior);
+  if (status < 0) return status;
+  for (int w = 0; w < h->n_ways; w++)
+    if (h->way[w].first >= 0) predict_way(h, &h->way[w], &to->traces[w]);
+  add_singles(to, prior);
+  if (!(prior->pair > 0.0)) return FREEAIR_OK;
   /* pairs of the leading causes alone, each with every other */
   int leader[N_CAUSES] = {0};
   for (int n = 0; n < LEADERS; n++) {
@@ -317,4 +344,5 @@ void freeair__inference_infer(freeair__inference *to, const freeair__priors *pri
       if (i == j || !(leader[i] || leader[j])) continue;
       add_pair(to, leader[i] ? a : b, leader[i] ? b : a, prior->pair * prior->fault[i] * prior->fault[j]);
     }
+  return FREEAIR_OK;
 }

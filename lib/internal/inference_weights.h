@@ -6,20 +6,14 @@
 #include "internal/inference_hypotheses.h"
 #include "internal/inference_scatter.h"
 
-enum { FREEAIR__OWN = 6 /* ways about which what is not known is stepped anew */ };
-
 /* Readings and answers that are plainly wrong. */
 #define FREEAIR__WRONG_SHARE 0.02
-
-/* Of what is not known of a unit. */
-typedef struct freeair__covariance {
-  double c[FREEAIR__SYMPTOMS][FREEAIR__SYMPTOMS];
-} freeair__covariance;
 
 /* The evidence of one point: logarithms of the density of all readings and
  * without those of each block. A reading that is wrong lies anywhere. */
 typedef struct freeair__weighed {
   double all;
+  double square; /* of the residuals, in standard deviations */
   double without[FREEAIR__GAUSS_BLOCKS];
   double below[FREEAIR__GAUSS_BLOCKS];
   double mean[FREEAIR__GAUSS_BLOCKS];
@@ -44,21 +38,11 @@ typedef struct freeair__trace {
   double size[FREEAIR__SIZES];
 } freeair__trace;
 
-/* What is not known about a way at one of its sizes, less that about the sound machine. */
-typedef struct freeair__own {
-  int way;
-  double position;
-  freeair__scatter more;
-} freeair__own;
-
 typedef struct freeair__inference {
   const freeair__symptoms *s;
-  const freeair__hypotheses *h;
-  const freeair__scatter_sound *scatter;
+  freeair__hypotheses *h;
+  const freeair__covariance *unknown; /* of a sound unit */
   const int32_t *answers;
-  freeair__covariance sound; /* of what is not known of a sound unit */
-  freeair__own owned[FREEAIR__OWN];
-  int n_owned;
   freeair__posterior posterior;
   freeair__prediction predictions[FREEAIR__GAUSS_BLOCKS];
   freeair__trace traces[FREEAIR__WAYS];
@@ -66,9 +50,8 @@ typedef struct freeair__inference {
   double log_way[FREEAIR__WAYS];    /* posterior of the way */
 } freeair__inference;
 
-/* Weighs every hypothesis; s, h, scatter and answers of to are set. */
-void freeair__inference_infer(freeair__inference *to, const freeair__priors *prior,
-                              const freeair_inference_scatter *sd);
+/* Weighs every hypothesis; s, h, unknown and answers of to are set. */
+int32_t freeair__inference_infer(freeair__inference *to, const freeair__priors *prior);
 
 /* Position below which a share of the posterior of a cause lies; NaN where it
  * has no size. */

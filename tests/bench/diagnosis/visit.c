@@ -347,8 +347,12 @@ static int read_curve(dice *d, const truth *t, visit *v)
   return 1;
 }
 
+/* No pump lives with hotter air, and no thermometer of the trade reads it. */
+static const double hottest_k = 900.0;
+
 static double mean_k(dice *d, double true_k, double bias_k)
 {
+  if (true_k > hottest_k) return NAN;
   return true_k + bias_k + normal(d, 4.0) + (chance(d, 0.015) ? normal(d, 40.0) : 0.0);
 }
 
