@@ -117,6 +117,14 @@ static double in_unit(const freeair__symptoms *s, const freeair__symptom *y, dou
   }
 }
 
+/* Far from what all else says, and not because it alone found a rare fault. */
+static int contradicts(const freeair__inference *from, int block, double disagreement,
+                       const freeair_diagnosis_options *options)
+{
+  double log_wrong = from->predictions[block].log_wrong - from->posterior.all[0];
+  return fabs(disagreement) >= options->contradiction && log_wrong > -1.2;
+}
+
 size_t freeair__inference_findings(const freeair__inference *from, const freeair_evidence_readings *found,
                        const freeair_diagnosis_options *options, freeair_diagnosis_finding *all,
                        freeair_diagnosis_summary *summary)
@@ -130,7 +138,7 @@ size_t freeair__inference_findings(const freeair__inference *from, const freeair
     int b = symptom_of(s, r);
     if (!freeair__given(value) && (b < 0 || r == FREEAIR_EVIDENCE_DELIVERY)) {
       /* a log that contradicts is still counted */
-      if (b >= 0 && fabs(freeair__deviations_from(from->predictions[b].mean[0])) >= options->contradiction)
+      if (b >= 0 && contradicts(from, b, freeair__deviations_from(from->predictions[b].mean[0]), options))
         summary->contradictions++;
       continue;
     }
@@ -156,7 +164,7 @@ size_t freeair__inference_findings(const freeair__inference *from, const freeair
     if (isinf(p->log_weight)) continue;
     f->predicted = in_unit(s, y, p->mean[1]);
     f->disagreement = freeair__deviations_from(p->mean[0]);
-    if (fabs(f->disagreement) < options->contradiction) continue;
+    if (!contradicts(from, b, f->disagreement, options)) continue;
     f->use = FREEAIR_DIAGNOSIS_CONTRADICTS;
     summary->contradictions++;
   }

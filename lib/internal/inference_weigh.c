@@ -48,6 +48,7 @@ int freeair__weigh(const freeair__symptoms *s, const freeair__covariance *unknow
   for (int b = 0; b < s->blocks.n; b++) {
     out->without[b] = d.without[b] + log(fmax(sum - wrong[b], 1.0));
     out->below[b] = 0.5 * erfc(-d.residual[b] * 0.70710678118654752440);
+    out->wrong[b] = d.all + log(wrong[b]);
     out->mean[b] = s->symptom[s->blocks.first[b]].found - d.shift[b];
   }
   return 1;

@@ -44,6 +44,7 @@ static void sums_add(freeair__inference *to, const freeair__weighed *w, double l
     freeair__logsum_add(&q->without[b], log_prior + w->without[b]);
     const double says[] = {w->below[b], w->mean[b]};
     freeair__prediction *p = &to->predictions[b];
+    freeair__logsum_add(&p->log_wrong, flat + log_prior + w->wrong[b]);
     if (predict) freeair__blend(&p->log_weight, p->mean, 2, flat + log_prior + w->without[b], says);
   }
 }
@@ -198,7 +199,7 @@ static void add_pair(freeair__inference *to, int a, int b, double prior)
 static void start(freeair__inference *to)
 {
   freeair__posterior_start(&to->posterior, N_ITEMS);
-  for (int b = 0; b < to->s->blocks.n; b++) to->predictions[b] = (freeair__prediction){-INFINITY, {0.0, 0.0}};
+  for (int b = 0; b < to->s->blocks.n; b++) to->predictions[b] = (freeair__prediction){-INFINITY, {0.0, 0.0}, -INFINITY};
   for (int c = 0; c < N_CAUSES; c++)
     for (int k = 0; k < SIZES; k++) to->log_size[c][k] = -INFINITY;
 }

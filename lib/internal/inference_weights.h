@@ -17,6 +17,7 @@ typedef struct freeair__weighed {
   double without[FREEAIR__GAUSS_BLOCKS];
   double below[FREEAIR__GAUSS_BLOCKS];
   double mean[FREEAIR__GAUSS_BLOCKS];
+  double wrong[FREEAIR__GAUSS_BLOCKS]; /* with this block plainly wrong */
 } freeair__weighed;
 
 /* Weighs the readings about a prediction y. form is a factor on the relative
@@ -29,6 +30,7 @@ int freeair__weigh(const freeair__symptoms *s, const freeair__covariance *unknow
 typedef struct freeair__prediction {
   double log_weight;
   double mean[2]; /* probability of lying below what was read; prediction */
+  double log_wrong; /* weight of its being plainly wrong, all evidence considered */
 } freeair__prediction;
 
 /* What a way predicts at each size, kept for the pairs. */

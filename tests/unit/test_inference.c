@@ -237,6 +237,7 @@ START_TEST(motor_slow_with_low_microfarads_is_the_capacitor)
   diagnose(v);
   ck_assert_int_eq(v->causes[0].cause, FREEAIR_EVIDENCE_RUN_CAPACITOR);
   ck_assert_double_gt(v->causes[0].probability, 0.8);
+  ck_assert_int_eq(v->summary.contradictions, 0);
 }
 END_TEST
 
