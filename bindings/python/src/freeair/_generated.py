@@ -1305,13 +1305,13 @@ class EvidenceReadings(_runtime.Structure):
         p_interstage_pa: Interstage pressure, absolute, at one receiver pressure near cut-out. [Pa]
             Range (0;1e8]. Default: not taken.
         u_p_interstage_pa: Its standard uncertainty. [Pa] Range [0;1e8]. Default: 2 % of it.
-        t_lp_discharge_k: LP discharge temperature near cut-out. [K] Range (0;2000]. Default: not
+        t_lp_discharge_k: LP discharge temperature near cut-out. [K] Range (0;5000]. Default: not
             taken.
         u_t_lp_discharge_k: Its standard uncertainty. [K] Range [0;2000]. Default: 5.
-        t_hp_discharge_k: HP discharge temperature near cut-out. [K] Range (0;2000]. Default: not
+        t_hp_discharge_k: HP discharge temperature near cut-out. [K] Range (0;5000]. Default: not
             taken.
         u_t_hp_discharge_k: Its standard uncertainty. [K] Range [0;2000]. Default: 5.
-        t_intercooler_out_k: Intercooler outlet temperature near cut-out. [K] Range (0;2000].
+        t_intercooler_out_k: Intercooler outlet temperature near cut-out. [K] Range (0;5000].
             Default: not taken.
         u_t_intercooler_out_k: Its standard uncertainty. [K] Range [0;2000]. Default: 3.
         motor_speed_rev_s: Motor speed near cut-out. [rev/s] Range (0;1000]. Default: not taken.
@@ -1536,30 +1536,30 @@ class InferenceScatter(_runtime.Structure):
     """What is not known of a sound unit: relative standard uncertainties of description and model.
 
     Fields:
-        rating: Rated delivery, when the machine has one. Range [0;1]. Default: 0.035.
-        clearance: Clearances of each stage. Range [0;1]. Default: 0.15.
-        valves: Valve areas of each stage. Range [0;1]. Default: 0.12.
-        valve_lift: Pressure differences that open the valves. Range [0;1]. Default: 0.4.
-        wall_heat: Heat transfer in the cylinders. Range [0;1]. Default: 0.35.
-        cooler_ua: Heat transfer of the intercooler. Range [0;1]. Default: 0.25.
-        suction_heating: Heating of the intake air. Range [0;1]. Default: 0.35.
-        filter: Area of the clean filter. Range [0;1]. Default: 0.15.
-        rings: Leakage past sound rings. Range [0;1]. Default: 0.4.
+        rating: Rated delivery, when the machine has one. Range [0;1]. Default: 0.045.
+        clearance: Clearances of each stage. Range [0;1]. Default: 0.2.
+        valves: Valve areas of each stage. Range [0;1]. Default: 0.16.
+        valve_lift: Pressure differences that open the valves. Range [0;1]. Default: 0.5.
+        wall_heat: Heat transfer in the cylinders. Range [0;1]. Default: 0.45.
+        cooler_ua: Heat transfer of the intercooler. Range [0;1]. Default: 0.33.
+        suction_heating: Heating of the intake air. Range [0;1]. Default: 0.45.
+        filter: Area of the clean filter. Range [0;1]. Default: 0.2.
+        rings: Leakage past sound rings. Range [0;1]. Default: 0.5.
         phase_rad: Angle between the stages, for all that sets the flow there. [rad] Range [0;1].
-            Default: 0.2.
-        delivery: The model's delivery as a whole. Range [0;1]. Default: 0.02.
-        delivery_slope: Its fall from ambient to cut-out pressure. Range [0;1]. Default: 0.04.
-        interstage: The model's gauge interstage pressure. Range [0;1]. Default: 0.05.
+            Default: 0.26.
+        delivery: The model's delivery as a whole. Range [0;1]. Default: 0.026.
+        delivery_slope: Its fall from ambient to cut-out pressure. Range [0;1]. Default: 0.052.
+        interstage: The model's gauge interstage pressure. Range [0;1]. Default: 0.065.
         temperature_k: Discharge temperatures; half of it is shared by all. [K] Range [0;100].
-            Default: 8.
-        receiver: Volume of the receiver. Range [0;1]. Default: 0.012.
-        receiver_ua: Heat transfer of the receiver. Range [0;1]. Default: 0.35.
-        receiver_wall: Heat capacity of its wall. Range [0;1]. Default: 0.2.
-        draw_down: Duration of the drawing down. Range [0;1]. Default: 0.4.
-        gauge: Error of the gauge over gauge cut-out. Range [0;1]. Default: 0.005.
-        motor: Motor speed under load. Range [0;1]. Default: 0.006.
-        drive: Pump speed over motor speed. Range [0;1]. Default: 0.008.
-        motor_efficiency: Electrical over shaft power. Range [0;1]. Default: 0.06.
+            Default: 10.
+        receiver: Volume of the receiver. Range [0;1]. Default: 0.016.
+        receiver_ua: Heat transfer of the receiver. Range [0;1]. Default: 0.45.
+        receiver_wall: Heat capacity of its wall. Range [0;1]. Default: 0.26.
+        draw_down: Duration of the drawing down. Range [0;1]. Default: 0.5.
+        gauge: Error of the gauge over gauge cut-out. Range [0;1]. Default: 0.0065.
+        motor: Motor speed under load. Range [0;1]. Default: 0.012.
+        drive: Pump speed over motor speed. Range [0;1]. Default: 0.0105.
+        motor_efficiency: Electrical over shaft power. Range [0;1]. Default: 0.08.
     """
 
     _c_name = "freeair_inference_scatter"
@@ -12537,7 +12537,7 @@ def inference_rank(*, machine, site=None, subject, visit=None, scatter=None, exp
     exp(-y/size), a tenth of it even over severities) shows what freeair_fault_apply and the crank-
     angle model make of it: operating points at four receiver pressures and up to five severities
     are interpolated, and the receiver is run again for each size. The readings together have
-    Student's t distribution of 12 degrees of freedom about that; its covariance is of the noise, of
+    Student's t distribution of 20 degrees of freedom about that; its covariance is of the noise, of
     the scatter through the model's derivatives about the sound machine, and of a relative error of
     the shift that the fault makes. A machine with rated_delivery_m3_s is one that meets its rating
     within its tolerance. One reading and one answer in fifty is wrong. Shifts of two faults add.
