@@ -4,7 +4,6 @@
 #include "internal/check.h"
 #include "internal/logsum.h"
 
-#include <freeair/evidence.h>
 #include <freeair/status.h>
 
 enum {
@@ -14,10 +13,9 @@ enum {
   OTHER = FREEAIR_EVIDENCE_OTHER,
   FIRST_FAULT = FREEAIR__FIRST_FAULT,
   SIZES = FREEAIR__SIZES,
-  LEADERS = 5 /* causes that are tried together with every other */
+  LEADERS = 9 /* causes that are tried together with every other */
 };
 
-static const double pair_form = 1.3;
 /* of a family that is mapped no further: so much error of form, so far past its
  * best, or so far behind another that explains all */
 static const double screen_form = 2.0;
@@ -184,7 +182,7 @@ static void add_pair(freeair__inference *to, int a, int b, double prior)
         y[i] = (double)t->y[k][i] + (double)u->y[l][i] - s->sound[i];
         variance[i] += own[i];
       }
-      if (!freeair__weigh(s, to->unknown, y, variance, along, across, pair_form, &at)) continue;
+      if (!freeair__weigh(s, to->unknown, y, variance, along, across, 1.0, &at)) continue;
       double log_node = (double)t->log_weight[k] + (double)u->log_weight[l] - log(norm_a * norm_b);
       sums_add(to, &at, log_node, flat, 0, &q);
       freeair__logsum_add(&to->log_size[first->cause][k], flat + log_node + at.all);
@@ -199,7 +197,8 @@ static void add_pair(freeair__inference *to, int a, int b, double prior)
 static void start(freeair__inference *to)
 {
   freeair__posterior_start(&to->posterior, N_ITEMS);
-  for (int b = 0; b < to->s->blocks.n; b++) to->predictions[b] = (freeair__prediction){-INFINITY, {0.0, 0.0}, -INFINITY};
+  static const freeair__prediction none = {-INFINITY, {0.0, 0.0}, -INFINITY};
+  for (int b = 0; b < to->s->blocks.n; b++) to->predictions[b] = none;
   for (int c = 0; c < N_CAUSES; c++)
     for (int k = 0; k < SIZES; k++) to->log_size[c][k] = -INFINITY;
 }
