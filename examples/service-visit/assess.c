@@ -339,8 +339,7 @@ int assess(assessment *a, const visit *v)
                     .expected = FREEAIR_EVIDENCE_READINGS_INIT,
                     .found = FREEAIR_EVIDENCE_READINGS_INIT};
   /* the log first: a file that cannot be read stops everything */
-  visit *reading = (visit *)v;
-  if (v->log.file[0] != '\0' && !logfile_read(&a->log, reading)) return refuse(a, "%s", v->message);
+  if (v->log.file[0] != '\0' && !logfile_read(&a->log, v, a->message)) return 0;
   a->has_machine = !isnan(v->machine.lp_stroke_m) && !isnan(v->machine.receiver_m3) && !isnan(v->site.ambient_k);
   if (a->has_machine) {
     if (!complete_machine(a)) return 0;

@@ -14,7 +14,8 @@
 enum { TIME, PRESSURE, LOADED, COLUMNS };
 
 typedef struct reading {
-  visit *v;
+  const visit *v;
+  char *message; /* VISIT_TEXT long */
   logfile *log;
   char path[2 * VISIT_TEXT];
   size_t line;
@@ -32,7 +33,7 @@ static void refuse(reading *r, const char *format, const char *text)
   char why[300];
   if (r->failed) return;
   snprintf(why, sizeof why, format, text);
-  snprintf(r->v->message, sizeof r->v->message, "%.280s:%zu: %.280s", r->path, r->line, why);
+  snprintf(r->message, VISIT_TEXT, "%.280s:%zu: %.280s", r->path, r->line, why);
   r->failed = 1;
 }
 
@@ -144,14 +145,18 @@ static void one_row(int end, void *context)
   r->line++;
 }
 
-int logfile_read(logfile *log, visit *v)
+int logfile_read(logfile *log, const visit *v, char message[VISIT_TEXT])
 {
   struct csv_parser parser;
   char chunk[65536];
   size_t n;
   *log = (logfile){0};
-  reading r = {
-      .v = v, .log = log, .line = 1, .position = {(size_t)-1, (size_t)-1, (size_t)-1}, .value = {NAN, NAN, NAN}};
+  reading r = {.v = v,
+               .message = message,
+               .log = log,
+               .line = 1,
+               .position = {(size_t)-1, (size_t)-1, (size_t)-1},
+               .value = {NAN, NAN, NAN}};
   const char *slash = strrchr(v->path, '/');
   if (v->log.file[0] == '/' || slash == NULL)
     snprintf(r.path, sizeof r.path, "%s", v->log.file);
@@ -159,7 +164,7 @@ int logfile_read(logfile *log, visit *v)
     snprintf(r.path, sizeof r.path, "%.*s/%s", (int)(slash - v->path), v->path, v->log.file);
   FILE *file = fopen(r.path, "rb");
   if (file == NULL) {
-    snprintf(v->message, sizeof v->message, "%.200s: /log/file: %.200s: %s", v->path, r.path, strerror(errno));
+    snprintf(message, VISIT_TEXT, "%.200s: /log/file: %.200s: %s", v->path, r.path, strerror(errno));
     return 0;
   }
   csv_init(&parser, CSV_STRICT | CSV_STRICT_FINI | CSV_APPEND_NULL);

@@ -12,8 +12,8 @@ typedef struct logfile {
   size_t n;
 } logfile;
 
-/* Reads the log of a visit. Returns 0 with the visit's message set, which names file and line. */
-int logfile_read(logfile *log, visit *v);
+/* Reads the log of a visit. Returns 0 with message set, which names file and line. */
+int logfile_read(logfile *log, const visit *v, char message[VISIT_TEXT]);
 void logfile_free(logfile *log);
 
 #endif
