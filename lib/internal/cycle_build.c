@@ -2,6 +2,7 @@
 /* From a description to the volumes and paths of the crank-angle model. */
 #include "internal/cycle.h"
 
+#include "internal/chebyshev.h"
 #include "internal/check.h"
 
 #include <string.h>
@@ -26,29 +27,10 @@ static void build_nozzle(freeair__cycle *c)
   enum { n = FREEAIR__NOZZLE_TERMS };
   double k = c->k;
   c->nozzle_critical = 1.0 - exp(k / (k - 1.0) * log(2.0 / (k + 1.0)));
-  double chebyshev[n];
   double value[n];
-  for (int i = 0; i < n; i++) {
-    double s = cos(pi * (i + 0.5) / n);
-    value[i] = nozzle_factor(k, 0.5 * c->nozzle_critical * (1.0 + s));
-  }
-  for (int j = 0; j < n; j++) {
-    double sum = 0.0;
-    for (int i = 0; i < n; i++) sum += value[i] * cos(pi * j * (i + 0.5) / n);
-    chebyshev[j] = sum * (j == 0 ? 1.0 : 2.0) / n;
-  }
-  double before[n] = {1.0};
-  double now[n] = {0.0, 1.0};
-  for (int i = 0; i < n; i++) c->nozzle[i] = chebyshev[0] * before[i] + chebyshev[1] * now[i];
-  for (int j = 2; j < n; j++) {
-    double next[n];
-    for (int i = 0; i < n; i++) next[i] = (i > 0 ? 2.0 * now[i - 1] : 0.0) - before[i];
-    for (int i = 0; i < n; i++) {
-      c->nozzle[i] += chebyshev[j] * next[i];
-      before[i] = now[i];
-      now[i] = next[i];
-    }
-  }
+  for (int i = 0; i < n; i++)
+    value[i] = nozzle_factor(k, 0.5 * c->nozzle_critical * (1.0 + freeair__chebyshev_point(i, n)));
+  freeair__chebyshev_series(n, value, c->nozzle);
   c->nozzle_choked = nozzle_factor(k, c->nozzle_critical) * sqrt(c->nozzle_critical);
   double psi = nozzle_factor(k, FREEAIR__SMOOTH_BELOW) * sqrt(FREEAIR__SMOOTH_BELOW);
   double h = 1e-3 * FREEAIR__SMOOTH_BELOW;

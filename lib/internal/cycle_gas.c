@@ -1,10 +1,10 @@
 /* SPDX-License-Identifier: MIT */
 #include "internal/cycle_gas.h"
 
+#include "internal/chebyshev.h"
 #include "internal/check.h"
 #include "internal/dry_air.h"
 
-static const double pi = 3.14159265358979323846;
 static const double coldest = 180.0;
 static const double hottest = 1300.0;
 static const double reference = 293.15; /* where the heat capacity ratio is that of the description */
@@ -49,26 +49,11 @@ void freeair__gas_build(freeair__gas *gas, double r, double k, double share)
   gas->middle = 0.5 * (low + high);
   gas->scale = 2.0 / (high - low);
   double value[n];
-  double chebyshev[n];
-  for (int i = 0; i < n; i++)
-    value[i] = invert_dry_air(k, share, at_reference, offset, gas->middle + cos(pi * (i + 0.5) / n) / gas->scale);
-  for (int j = 0; j < n; j++) {
-    double sum = 0.0;
-    for (int i = 0; i < n; i++) sum += value[i] * cos(pi * j * (i + 0.5) / n);
-    chebyshev[j] = sum * (j == 0 ? 1.0 : 2.0) / n;
+  for (int i = 0; i < n; i++) {
+    double energy = gas->middle + freeair__chebyshev_point(i, n) / gas->scale;
+    value[i] = invert_dry_air(k, share, at_reference, offset, energy);
   }
-  double before[n] = {1.0};
-  double now[n] = {0.0, 1.0};
-  for (int i = 0; i < n; i++) gas->series[i] = chebyshev[0] * before[i] + chebyshev[1] * now[i];
-  for (int j = 2; j < n; j++) {
-    double next[n];
-    for (int i = 0; i < n; i++) next[i] = (i > 0 ? 2.0 * now[i - 1] : 0.0) - before[i];
-    for (int i = 0; i < n; i++) {
-      gas->series[i] += chebyshev[j] * next[i];
-      before[i] = now[i];
-      now[i] = next[i];
-    }
-  }
+  freeair__chebyshev_series(n, value, gas->series);
   for (int end = 0; end < 2; end++) {
     double s = end == 0 ? -1.0 : 1.0;
     double t = 0.0;
