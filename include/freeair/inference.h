@@ -173,7 +173,7 @@ FREEAIR_API int32_t freeair_inference_effect_init(freeair_inference_effect *effe
  *
  * Causes, reasons, findings, verdict and groups are as in freeair_diagnosis_rank;
  * findings of the log and of several interstage readings are those of the
- * delivery and of the first; effects come in the order of the causes. Uses 250 kB
+ * delivery and of the first; effects come in the order of the causes. Uses 350 kB
  * of the stack.
  *
  * @param[in]  machine          The machine, sound as described. What the description holds of leaks is no fault.

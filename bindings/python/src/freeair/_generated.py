@@ -12549,7 +12549,7 @@ def inference_rank(*, machine, site=None, subject, visit=None, scatter=None, exp
 
     Causes, reasons, findings, verdict and groups are as in freeair_diagnosis_rank; findings of the
     log and of several interstage readings are those of the delivery and of the first; effects come
-    in the order of the causes. Uses 250 kB of the stack.
+    in the order of the causes. Uses 350 kB of the stack.
 
     Arguments:
         machine: The machine, sound as described. What the description holds of leaks is no fault.
