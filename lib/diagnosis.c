@@ -11,13 +11,8 @@
 #include "internal/diagnosis.h"
 
 enum {
-  N_CAUSES = FREEAIR__CAUSES,
-  N_READINGS = FREEAIR__READINGS,
-  N_OBSERVATIONS = FREEAIR__OBSERVATIONS,
-  N_ITEMS = FREEAIR__ITEMS,
   SOUND = FREEAIR_EVIDENCE_HEALTHY,
   OTHER = FREEAIR_EVIDENCE_OTHER,
-  FIRST_FAULT = FREEAIR__FIRST_FAULT,
   NODES_ALONE = 48,
   NODES_IN_PAIR = 12
 };
@@ -55,20 +50,20 @@ typedef struct used {
   double spread;
   double wide;
   double affected;
-  signature signatures[N_CAUSES];
+  signature signatures[FREEAIR__CAUSES];
 } used;
 
 typedef struct evidence {
   freeair_diagnosis_subject subject;
-  int32_t answers[N_OBSERVATIONS];
-  freeair_diagnosis_finding findings[N_READINGS];
+  int32_t answers[FREEAIR__OBSERVATIONS];
+  freeair_diagnosis_finding findings[FREEAIR__READINGS];
   size_t n_findings;
-  used readings[N_READINGS];
+  used readings[FREEAIR__READINGS];
   int n_readings;
   double level_off_pa; /* gauge pressure; NaN when there is none */
-  double size[N_CAUSES];
-  double cost[N_CAUSES];
-  int32_t two_sided[N_CAUSES];
+  double size[FREEAIR__CAUSES];
+  double cost[FREEAIR__CAUSES];
+  int32_t two_sided[FREEAIR__CAUSES];
 } evidence;
 
 /* The deviations and the tables that go with them. */
@@ -76,7 +71,7 @@ static void prepare(evidence *e)
 {
   e->size[0] = e->cost[0] = 0.0;
   e->two_sided[0] = 0;
-  for (int c = 1; c < N_CAUSES; c++) freeair_likelihood_size(c, &e->size[c], &e->cost[c], &e->two_sided[c]);
+  for (int c = 1; c < FREEAIR__CAUSES; c++) freeair_likelihood_size(c, &e->size[c], &e->cost[c], &e->two_sided[c]);
   e->level_off_pa = NAN;
   e->n_readings = 0;
   for (size_t i = 0; i < e->n_findings; i++) {
@@ -93,7 +88,7 @@ static void prepare(evidence *e)
     u->deviation = f->deviation;
     u->spread = f->spread;
     freeair_likelihood_spread(f->reading, &none, &none, &none, &u->wide, &u->affected, &code);
-    for (int c = 1; c < N_CAUSES; c++) {
+    for (int c = 1; c < FREEAIR__CAUSES; c++) {
       signature *s = &u->signatures[c];
       freeair_likelihood_reading(c, f->reading, &s->slope, &s->limit, &s->spread, &code);
     }
@@ -112,8 +107,8 @@ typedef struct node {
   double weight;
   double size;
   double cell;              /* standard deviation of the sizes that it stands for */
-  double shift[N_READINGS]; /* of the used readings, in their order */
-  double u2[N_READINGS];    /* variance of that shift */
+  double shift[FREEAIR__READINGS]; /* of the used readings, in their order */
+  double u2[FREEAIR__READINGS];    /* variance of that shift */
 } node;
 
 /* Node k of n over the size of a cause: denser where faults are small. Where a
@@ -144,10 +139,10 @@ static void make_node(const evidence *e, int cause, int k, int n, node *at)
  * to readings that lie exactly where they are predicted. */
 typedef struct fit {
   double all;
-  double without[N_READINGS];
+  double without[FREEAIR__READINGS];
   double moment[2][FREEAIR__MOMENTS]; /* of each cause: size, its square, severity, its square */
-  double below[N_READINGS];
-  double mean[N_READINGS];
+  double below[FREEAIR__READINGS];
+  double mean[FREEAIR__READINGS];
 } fit;
 
 /* Density of a standardised residual relative to its peak, as in
@@ -166,9 +161,9 @@ static double standardised(double deviation, double at, double u2)
 /* Adds the readings about one point; i and j are its nodes, j may be null. */
 static void add_point(const evidence *e, const node *i, const node *j, const double cost[2], int predict, fit *f)
 {
-  double term[N_READINGS];
-  double z[N_READINGS];
-  double at[N_READINGS];
+  double term[FREEAIR__READINGS];
+  double z[FREEAIR__READINGS];
+  double at[FREEAIR__READINGS];
   double product = i->weight * (j != NULL ? j->weight : 1.0);
   for (int k = 0; k < e->n_readings; k++) {
     const double own = e->readings[k].spread * e->readings[k].spread;
@@ -201,7 +196,7 @@ static void add_point(const evidence *e, const node *i, const node *j, const dou
 static void fit_something_else(const evidence *e, fit *f)
 {
   *f = (fit){.all = 1.0};
-  double term[N_READINGS];
+  double term[FREEAIR__READINGS];
   for (int k = 0; k < e->n_readings; k++) {
     const used *u = &e->readings[k];
     const double own = u->spread * u->spread;
@@ -222,7 +217,7 @@ static void fit_hypothesis(const evidence *e, int i, int j, int predict, fit *f)
   }
   *f = (fit){.all = 0.0};
   const double cost[2] = {e->cost[i], e->cost[j]};
-  const int n = j != 0 ? NODES_IN_PAIR : i >= FIRST_FAULT ? NODES_ALONE : 1;
+  const int n = j != 0 ? NODES_IN_PAIR : i >= FREEAIR__FIRST_FAULT ? NODES_ALONE : 1;
   node a;
   node b[NODES_IN_PAIR];
   double weights[2] = {0.0, 1.0};
@@ -282,17 +277,17 @@ typedef struct prediction {
 
 typedef struct inference {
   freeair__posterior posterior;
-  prediction predictions[N_READINGS];
+  prediction predictions[FREEAIR__READINGS];
 } inference;
 
 /* Of the answers and the level-off pressure: log-likelihoods by item, and their sum. */
-static double flat_items(const evidence *e, int i, int j, double log_items[N_ITEMS])
+static double flat_items(const evidence *e, int i, int j, double log_items[FREEAIR__ITEMS])
 {
   double sum = 0.0;
-  for (int k = 0; k < N_ITEMS; k++) log_items[k] = 0.0;
+  for (int k = 0; k < FREEAIR__ITEMS; k++) log_items[k] = 0.0;
   freeair__practice_answers(e->answers, i, j, 0.0, log_items);
   if (freeair__given(e->level_off_pa)) log_items[FREEAIR_EVIDENCE_LEVEL_OFF] = log_level_off(e, i, j);
-  for (int k = 0; k < N_ITEMS; k++) sum += log_items[k];
+  for (int k = 0; k < FREEAIR__ITEMS; k++) sum += log_items[k];
   return sum;
 }
 
@@ -300,7 +295,7 @@ static double flat_items(const evidence *e, int i, int j, double log_items[N_ITE
 static void add_hypothesis(const evidence *e, int i, int j, double prior, inference *to)
 {
   if (!(prior > 0.0)) return;
-  double log_without[N_ITEMS];
+  double log_without[FREEAIR__ITEMS];
   const double flat = log(prior) + flat_items(e, i, j, log_without);
   fit f;
   /* What the listed causes predict is wanted of those pairs only that carry
@@ -313,7 +308,7 @@ static void add_hypothesis(const evidence *e, int i, int j, double prior, infere
     if (predict) fit_hypothesis(e, i, j, predict, &f);
   }
   const double log_all = flat + log(f.all);
-  for (int k = 0; k < N_ITEMS; k++) log_without[k] = log_all - log_without[k];
+  for (int k = 0; k < FREEAIR__ITEMS; k++) log_without[k] = log_all - log_without[k];
   for (int k = 0; k < e->n_readings; k++) {
     const double log_weight = flat + log(f.without[k]);
     log_without[e->readings[k].reading] = log_weight;
@@ -331,11 +326,11 @@ static void add_hypothesis(const evidence *e, int i, int j, double prior, infere
 
 static void infer(const evidence *e, const freeair__priors *prior, inference *to)
 {
-  freeair__posterior_start(&to->posterior, N_ITEMS);
-  for (int k = 0; k < N_READINGS; k++) to->predictions[k] = (prediction){-INFINITY, {0.0, 0.0}};
-  for (int i = 1; i < N_CAUSES; i++) add_hypothesis(e, i, 0, prior->alone[i], to);
-  for (int i = FIRST_FAULT; i < N_CAUSES; i++)
-    for (int j = i + 1; j < N_CAUSES; j++)
+  freeair__posterior_start(&to->posterior, FREEAIR__ITEMS);
+  for (int k = 0; k < FREEAIR__READINGS; k++) to->predictions[k] = (prediction){-INFINITY, {0.0, 0.0}};
+  for (int i = 1; i < FREEAIR__CAUSES; i++) add_hypothesis(e, i, 0, prior->alone[i], to);
+  for (int i = FREEAIR__FIRST_FAULT; i < FREEAIR__CAUSES; i++)
+    for (int j = i + 1; j < FREEAIR__CAUSES; j++)
       add_hypothesis(e, i, j, prior->pair * prior->fault[i] * prior->fault[j], to);
 }
 
@@ -383,7 +378,7 @@ static size_t put_reasons(const evidence *e, const freeair__posterior *p, const 
 {
   size_t n = 0;
   for (int i = 0; i < by->n; i++) {
-    double says[N_ITEMS];
+    double says[FREEAIR__ITEMS];
     freeair_diagnosis_reason row;
     freeair__reasons_of(p, by->row[i].cause, says);
     while (freeair__reason_next(e->answers, &by->row[i], says, &row)) {
@@ -439,12 +434,12 @@ int32_t freeair_diagnosis_rank(
   status = freeair_diagnosis_subject_cause(subject, SOUND, &factor);
   if (status == FREEAIR_OK) status = freeair__diagnosis_options_read(options, &chosen);
   if (status == FREEAIR_OK)
-    status = freeair__answers_read(observation, answer, n_observations, N_OBSERVATIONS, e.answers);
+    status = freeair__answers_read(observation, answer, n_observations, FREEAIR__OBSERVATIONS, e.answers);
   if (status == FREEAIR_OK) status = freeair__priors_make(subject, prior, n_prior, chosen.pair_share, &before);
-  for (size_t i = 0; i < N_READINGS; i++) e.findings[i] = blank_finding;
+  for (size_t i = 0; i < FREEAIR__READINGS; i++) e.findings[i] = blank_finding;
   if (status == FREEAIR_OK)
-    status = freeair_diagnosis_finding_compare(subject, expected, found, e.findings, sizeof e.findings[0], N_READINGS,
-                                               &e.n_findings);
+    status = freeair_diagnosis_finding_compare(subject, expected, found, e.findings, sizeof e.findings[0],
+                                               FREEAIR__READINGS, &e.n_findings);
   if (status < 0) return status;
   e.subject = (freeair_diagnosis_subject)FREEAIR_DIAGNOSIS_SUBJECT_INIT;
   freeair__structure_read(&e.subject, sizeof e.subject, subject, FREEAIR_DIAGNOSIS_SUBJECT_BASELINE);

@@ -8,18 +8,10 @@
 #include "internal/answers.h"
 #include "internal/array.h"
 #include "internal/check.h"
+#include "internal/evidence_readings.h"
 #include "internal/rows.h"
 
-/* Arrays are indexed by code; 0 is not a code. */
-enum {
-  N_CAUSES = FREEAIR_EVIDENCE_GAUGE_OR_SWITCH + 1,
-  N_READINGS = FREEAIR_EVIDENCE_BAROMETER + 1,
-  N_OBSERVATIONS = FREEAIR_EVIDENCE_GASKET_BURNT + 1,
-  N_CHECKS = FREEAIR_EVIDENCE_READ_SITE + 1,
-  MAX_ITEMS = 10,
-  BINS = 5,
-  OUTCOMES = 160
-};
+enum { MAX_ITEMS = 10, BINS = 5, OUTCOMES = 160 };
 
 int32_t freeair_diagnosis_cause_init(freeair_diagnosis_cause *cause, size_t caller_size)
 {
@@ -88,11 +80,11 @@ int32_t freeair_diagnosis_check_effort(int32_t check, double *effort_s, uint32_t
 
 /* What is left open, and how probable the causes are. */
 typedef struct state {
-  int open_reading[N_READINGS];
-  int32_t answers[N_OBSERVATIONS];
-  double weight[N_CAUSES];
-  double size[N_CAUSES];
-  double u_size[N_CAUSES];
+  int open_reading[FREEAIR__READINGS];
+  int32_t answers[FREEAIR__OBSERVATIONS];
+  double weight[FREEAIR__CAUSES];
+  double size[FREEAIR__CAUSES];
+  double u_size[FREEAIR__CAUSES];
 } state;
 
 /* Of one pump-up test the delivery stands for all; power goes with current; the
@@ -104,7 +96,7 @@ static int32_t read_taken(const freeair_diagnosis_subject *subject, const freeai
   int32_t status = freeair_evidence_readings_check(found, &reading, &n);
   if (status < 0) return status;
   int timed = 0;
-  for (int r = 1; r < N_READINGS; r++) {
+  for (int r = 1; r < FREEAIR__READINGS; r++) {
     double value;
     double u;
     int32_t applies;
@@ -135,7 +127,7 @@ static int32_t read_causes(const freeair_diagnosis_cause *causes, size_t stride,
     if (status < 0) return status;
     if (row.struct_size > stride) return FREEAIR_ERR_VERSION;
     if (row.cause == FREEAIR_EVIDENCE_CAUSE_NONE) continue;
-    if (row.cause < 1 || row.cause >= N_CAUSES) return FREEAIR_ERR_NOT_FOUND;
+    if (row.cause < 1 || row.cause >= FREEAIR__CAUSES) return FREEAIR_ERR_NOT_FOUND;
     const double size = freeair__or(row.size, 0.0);
     const double u_size = freeair__or(row.u_size, 0.0);
     if (!freeair__closed(row.probability, 0.0, 1.0) || !freeair__closed(size, 0.0, 100.0) ||
@@ -145,9 +137,9 @@ static int32_t read_causes(const freeair_diagnosis_cause *causes, size_t stride,
     s->size[row.cause] = size;
     s->u_size[row.cause] = u_size;
   }
-  for (int c = 1; c < N_CAUSES; c++) total += s->weight[c];
+  for (int c = 1; c < FREEAIR__CAUSES; c++) total += s->weight[c];
   if (!(total > 0.0)) return FREEAIR_ERR_DATA;
-  for (int c = 1; c < N_CAUSES; c++) s->weight[c] /= total;
+  for (int c = 1; c < FREEAIR__CAUSES; c++) s->weight[c] /= total;
   return FREEAIR_OK;
 }
 
@@ -200,13 +192,13 @@ static void classes_of_reading(const state *w, int cause, int r, double probabil
 
 /* Mutual information in nats of the cause and outcomes, given their
  * probabilities for each cause. */
-static double mutual_information(const double weight[N_CAUSES], double (*probability)[OUTCOMES], int n)
+static double mutual_information(const double weight[FREEAIR__CAUSES], double (*probability)[OUTCOMES], int n)
 {
   double information = 0.0;
   for (int o = 0; o < n; o++) {
     double total = 0.0;
-    for (int c = 1; c < N_CAUSES; c++) total += weight[c] * probability[c][o];
-    for (int c = 1; c < N_CAUSES; c++)
+    for (int c = 1; c < FREEAIR__CAUSES; c++) total += weight[c] * probability[c][o];
+    for (int c = 1; c < FREEAIR__CAUSES; c++)
       if (weight[c] * probability[c][o] > 0.0)
         information += weight[c] * probability[c][o] * log(probability[c][o] / total);
   }
@@ -215,14 +207,14 @@ static double mutual_information(const double weight[N_CAUSES], double (*probabi
 
 typedef struct item {
   double information;
-  double probability[N_CAUSES][BINS];
+  double probability[FREEAIR__CAUSES][BINS];
   int n;
 } item;
 
 /* Whether any cause in question brings the observation. */
 static int in_question(const state *s, int observation)
 {
-  for (int c = 1; c < N_CAUSES; c++) {
+  for (int c = 1; c < FREEAIR__CAUSES; c++) {
     double hit;
     double false_alarm;
     int32_t basis;
@@ -235,9 +227,9 @@ static int in_question(const state *s, int observation)
 /* Adds an observation or a reading to the items that a check would bring. */
 static void add_item(const state *s, int32_t kind, int code, item *it)
 {
-  double probability[N_CAUSES][OUTCOMES];
+  double probability[FREEAIR__CAUSES][OUTCOMES];
   it->n = kind == FREEAIR_EVIDENCE_KIND_READING ? BINS : 2;
-  for (int c = 1; c < N_CAUSES; c++) {
+  for (int c = 1; c < FREEAIR__CAUSES; c++) {
     if (kind == FREEAIR_EVIDENCE_KIND_READING) {
       classes_of_reading(s, c, code, it->probability[c]);
     } else {
@@ -256,24 +248,24 @@ static double check_information(const state *s, int check)
 {
   item items[MAX_ITEMS];
   int n_items = 0;
-  for (int o = 1; o < N_OBSERVATIONS && n_items < MAX_ITEMS; o++)
+  for (int o = 1; o < FREEAIR__OBSERVATIONS && n_items < MAX_ITEMS; o++)
     if (s->answers[o] == FREEAIR_EVIDENCE_NOT_CHECKED &&
         freeair_evidence_check_for(FREEAIR_EVIDENCE_KIND_OBSERVATION, o) == check && in_question(s, o))
       add_item(s, FREEAIR_EVIDENCE_KIND_OBSERVATION, o, &items[n_items++]);
-  for (int r = 1; r < N_READINGS && n_items < MAX_ITEMS; r++)
+  for (int r = 1; r < FREEAIR__READINGS && n_items < MAX_ITEMS; r++)
     if (s->open_reading[r] && freeair_evidence_check_for(FREEAIR_EVIDENCE_KIND_READING, r) == check)
       add_item(s, FREEAIR_EVIDENCE_KIND_READING, r, &items[n_items++]);
 
-  double joint[N_CAUSES][OUTCOMES];
+  double joint[FREEAIR__CAUSES][OUTCOMES];
   int n = 1;
-  for (int c = 1; c < N_CAUSES; c++) joint[c][0] = 1.0;
+  for (int c = 1; c < FREEAIR__CAUSES; c++) joint[c][0] = 1.0;
   for (;;) {
     item *best = NULL;
     for (int k = 0; k < n_items; k++)
       if (n * items[k].n <= OUTCOMES && items[k].information > (best != NULL ? best->information : 0.0))
         best = &items[k];
     if (best == NULL) break;
-    for (int c = 1; c < N_CAUSES; c++)
+    for (int c = 1; c < FREEAIR__CAUSES; c++)
       for (int o = n - 1; o >= 0; o--) {
         const double before = joint[c][o];
         for (int b = best->n - 1; b >= 0; b--) joint[c][o * best->n + b] = before * best->probability[c][b];
@@ -300,16 +292,16 @@ int32_t freeair_diagnosis_check_rank(
   state s = {.weight = {0.0}};
   if (status == FREEAIR_OK) status = read_taken(subject, found, &s);
   if (status == FREEAIR_OK)
-    status = freeair__answers_read(observation, answer, n_observations, N_OBSERVATIONS, s.answers);
+    status = freeair__answers_read(observation, answer, n_observations, FREEAIR__OBSERVATIONS, s.answers);
   if (status == FREEAIR_OK) status = read_causes(causes, causes_stride, n_causes, &s);
   if (status < 0) return status;
-  if (n_effort > N_CHECKS) return FREEAIR_ERR_NOT_FOUND;
+  if (n_effort > FREEAIR__CHECKS) return FREEAIR_ERR_NOT_FOUND;
   for (size_t i = 1; i < n_effort; i++)
     if (freeair__given(effort_s[i]) && !freeair__closed(effort_s[i], 1.0, 1e7)) return FREEAIR_ERR_DOMAIN;
 
-  freeair_diagnosis_check sorted[N_CHECKS];
+  freeair_diagnosis_check sorted[FREEAIR__CHECKS];
   size_t n = 0;
-  for (int32_t check = 1; check < N_CHECKS; check++) {
+  for (int32_t check = 1; check < FREEAIR__CHECKS; check++) {
     freeair_diagnosis_check row = FREEAIR_DIAGNOSIS_CHECK_INIT;
     row.check = check;
     row.information = check_information(&s, check);

@@ -4,9 +4,8 @@
 #include <freeair/status.h>
 
 #include "internal/check.h"
+#include "internal/evidence_readings.h"
 #include "internal/rows.h"
-
-enum { N_READINGS = FREEAIR_EVIDENCE_BAROMETER + 1 };
 
 static const double standard_pressure = 101325.0;
 static const double room_temperature = 293.15;
@@ -19,8 +18,8 @@ int32_t freeair_diagnosis_finding_init(freeair_diagnosis_finding *finding, size_
 
 /* Values and uncertainties by code. */
 typedef struct taken {
-  double value[N_READINGS];
-  double u[N_READINGS];
+  double value[FREEAIR__READINGS];
+  double u[FREEAIR__READINGS];
 } taken;
 
 static int32_t read_readings(const freeair_evidence_readings *from, taken *to)
@@ -29,7 +28,7 @@ static int32_t read_readings(const freeair_evidence_readings *from, taken *to)
   int32_t n;
   int32_t status = freeair_evidence_readings_check(from, &reading, &n);
   if (status < 0) return status;
-  for (int32_t r = 1; r < N_READINGS; r++) freeair_evidence_readings_get(from, r, &to->value[r], &to->u[r]);
+  for (int32_t r = 1; r < FREEAIR__READINGS; r++) freeair_evidence_readings_get(from, r, &to->value[r], &to->u[r]);
   return FREEAIR_OK;
 }
 
@@ -81,7 +80,7 @@ static void compare_sites(comparison *c)
   c->warmer_k =
       freeair__or(c->found.value[FREEAIR_EVIDENCE_AMBIENT] - c->expected.value[FREEAIR_EVIDENCE_AMBIENT], 0.0);
   for (int f = 0; f < 4; f++) c->members[f] = 0;
-  for (int r = 1; r < N_READINGS; r++)
+  for (int r = 1; r < FREEAIR__READINGS; r++)
     if (freeair__given(c->found.value[r]) && freeair__given(c->expected.value[r]) && can_read(c, r))
       c->members[family(r)]++;
 }
@@ -180,9 +179,9 @@ int32_t freeair_diagnosis_finding_compare(
   if (status < 0) return status;
   compare_sites(&c);
 
-  freeair_diagnosis_finding all[N_READINGS];
+  freeair_diagnosis_finding all[FREEAIR__READINGS];
   size_t n = 0;
-  for (int r = 1; r < N_READINGS; r++) {
+  for (int r = 1; r < FREEAIR__READINGS; r++) {
     if (!freeair__given(c.found.value[r])) continue;
     all[n] = blank;
     status = compare_one(&c, r, &all[n++]);

@@ -4,23 +4,18 @@
 #ifndef FREEAIR_INTERNAL_DIAGNOSIS_H
 #define FREEAIR_INTERNAL_DIAGNOSIS_H
 
+#include "internal/evidence_readings.h"
 #include "internal/posterior.h"
 #include "internal/rows.h"
 
 #include <freeair/diagnosis.h>
-#include <freeair/evidence.h>
 #include <freeair/likelihood.h>
 #include <freeair/verdict.h>
 
-/* Arrays are indexed by code; 0 is not a code. */
+/* Items of the evidence: 0 for none, readings by code, then observations. */
 enum {
-  FREEAIR__CAUSES = FREEAIR_EVIDENCE_GAUGE_OR_SWITCH + 1,
-  FREEAIR__READINGS = FREEAIR_EVIDENCE_BAROMETER + 1,
-  FREEAIR__OBSERVATIONS = FREEAIR_EVIDENCE_GASKET_BURNT + 1,
-  /* Items of the evidence: 0 for none, readings by code, then observations. */
   FREEAIR__FIRST_OBSERVATION = FREEAIR__READINGS,
-  FREEAIR__ITEMS = FREEAIR__READINGS + FREEAIR__OBSERVATIONS,
-  FREEAIR__FIRST_FAULT = FREEAIR_EVIDENCE_INTAKE_FILTER
+  FREEAIR__ITEMS = FREEAIR__READINGS + FREEAIR__OBSERVATIONS
 };
 
 int32_t freeair__diagnosis_options_read(const freeair_diagnosis_options *from, freeair_diagnosis_options *to);

@@ -6,18 +6,10 @@
 
 #include <freeair/status.h>
 
-enum {
-  N_CAUSES = FREEAIR__CAUSES,
-  N_OBSERVATIONS = FREEAIR__OBSERVATIONS,
-  FIRST_OBSERVATION = FREEAIR__FIRST_OBSERVATION,
-  N_ITEMS = FREEAIR__ITEMS,
-  SOUND = FREEAIR_EVIDENCE_HEALTHY,
-  OTHER = FREEAIR_EVIDENCE_OTHER,
-  FIRST_FAULT = FREEAIR__FIRST_FAULT
-};
+enum { SOUND = FREEAIR_EVIDENCE_HEALTHY, OTHER = FREEAIR_EVIDENCE_OTHER };
 
-_Static_assert((int)N_CAUSES <= (int)FREEAIR__MAX_CAUSES, "room for every cause");
-_Static_assert((int)N_ITEMS <= (int)FREEAIR__MAX_ITEMS, "room for every item");
+_Static_assert((int)FREEAIR__CAUSES <= (int)FREEAIR__MAX_CAUSES, "room for every cause");
+_Static_assert((int)FREEAIR__ITEMS <= (int)FREEAIR__MAX_ITEMS, "room for every item");
 
 int32_t freeair__diagnosis_options_read(const freeair_diagnosis_options *from, freeair_diagnosis_options *to)
 {
@@ -36,21 +28,21 @@ int32_t freeair__diagnosis_options_read(const freeair_diagnosis_options *from, f
 int32_t freeair__priors_make(const freeair_diagnosis_subject *s, const double *prior, size_t n_prior,
                              double pair_share, freeair__priors *p)
 {
-  if (n_prior > N_CAUSES) return FREEAIR_ERR_NOT_FOUND;
+  if (n_prior > FREEAIR__CAUSES) return FREEAIR_ERR_NOT_FOUND;
   if (n_prior > 0 && prior == NULL) return FREEAIR_ERR_NULL;
   *p = (freeair__priors){.pair = 0.0};
-  double given[N_CAUSES] = {0.0};
+  double given[FREEAIR__CAUSES] = {0.0};
   double before = 0.0;
   double total = 0.0;
   double faults = 0.0;
-  for (int c = 1; c < N_CAUSES; c++) {
+  for (int c = 1; c < FREEAIR__CAUSES; c++) {
     freeair_likelihood_prior(c, &given[c]);
     if ((size_t)c < n_prior && freeair__given(prior[c])) {
       if (!freeair__closed(prior[c], 0.0, 1e6)) return FREEAIR_ERR_DOMAIN;
       given[c] = prior[c];
     }
     total += given[c];
-    if (c < FIRST_FAULT) continue;
+    if (c < FREEAIR__FIRST_FAULT) continue;
     double factor;
     freeair_diagnosis_subject_cause(s, c, &factor);
     before += given[c];
@@ -64,7 +56,7 @@ int32_t freeair__priors_make(const freeair_diagnosis_subject *s, const double *p
   p->alone[OTHER] = p->marginal[OTHER] = given[OTHER] / total;
   if (!(faults > 0.0)) return FREEAIR_OK;
   double squares = 0.0;
-  for (int c = FIRST_FAULT; c < N_CAUSES; c++) {
+  for (int c = FREEAIR__FIRST_FAULT; c < FREEAIR__CAUSES; c++) {
     p->fault[c] /= faults;
     squares += p->fault[c] * p->fault[c];
   }
@@ -72,7 +64,7 @@ int32_t freeair__priors_make(const freeair_diagnosis_subject *s, const double *p
   const double pairs = 0.5 * (1.0 - squares); /* sum over pairs of fault[i] fault[j] */
   const double q = pairs > 1e-9 ? pair_share : 0.0;
   if (q > 0.0) p->pair = share * q / pairs;
-  for (int c = FIRST_FAULT; c < N_CAUSES; c++) {
+  for (int c = FREEAIR__FIRST_FAULT; c < FREEAIR__CAUSES; c++) {
     p->alone[c] = share * (1.0 - q) * p->fault[c];
     p->marginal[c] = p->alone[c] + p->pair * p->fault[c] * (1.0 - p->fault[c]);
   }
@@ -112,11 +104,11 @@ static double rate_of_pair(int i, int j, int observation)
 double freeair__practice_answers(const int32_t *answers, int i, int j, double wrong, double *log_items)
 {
   double sum = 0.0;
-  for (int o = 1; o < N_OBSERVATIONS; o++) {
+  for (int o = 1; o < FREEAIR__OBSERVATIONS; o++) {
     if (answers[o] == FREEAIR_EVIDENCE_NOT_CHECKED) continue;
     const double yes = wrong + (1.0 - 2.0 * wrong) * (j != 0 ? rate_of_pair(i, j, o) : rate(i, o));
-    log_items[FIRST_OBSERVATION + o] = log(answers[o] == FREEAIR_EVIDENCE_YES ? yes : 1.0 - yes);
-    sum += log_items[FIRST_OBSERVATION + o];
+    log_items[FREEAIR__FIRST_OBSERVATION + o] = log(answers[o] == FREEAIR_EVIDENCE_YES ? yes : 1.0 - yes);
+    sum += log_items[FREEAIR__FIRST_OBSERVATION + o];
   }
   return sum;
 }
@@ -124,7 +116,7 @@ double freeair__practice_answers(const int32_t *answers, int i, int j, double wr
 void freeair__ranking_make(const freeair__priors *prior, const freeair__posterior *p, freeair__ranking *out)
 {
   out->n = 0;
-  for (int c = 1; c < N_CAUSES; c++) {
+  for (int c = 1; c < FREEAIR__CAUSES; c++) {
     if (!(prior->marginal[c] > 0.0)) continue;
     freeair_diagnosis_cause row = FREEAIR_DIAGNOSIS_CAUSE_INIT;
     row.cause = c;
@@ -133,7 +125,7 @@ void freeair__ranking_make(const freeair__priors *prior, const freeair__posterio
     row.probability_alone = fmin(exp(p->alone[c] - p->all[0]), 1.0);
     row.cautions = freeair_likelihood_cautions(c);
     row.support = row.contradiction = 0.0;
-    for (size_t k = 1; k < N_ITEMS; k++) {
+    for (size_t k = 1; k < FREEAIR__ITEMS; k++) {
       const double says = freeair__posterior_reason(p, c, k);
       if (says > 0.0)
         row.support += says;
@@ -183,7 +175,7 @@ static void split_groups(const freeair_diagnosis_subject *subject, const freeair
   for (int lead = 0; lead < by->n; lead++) {
     const int32_t group = by->row[lead].group;
     if (group == 0 || by->row[lead].check != FREEAIR_EVIDENCE_CHECK_NONE) continue;
-    freeair_diagnosis_cause members[N_CAUSES];
+    freeair_diagnosis_cause members[FREEAIR__CAUSES];
     size_t n = 0;
     for (int i = lead; i < by->n; i++)
       if (by->row[i].group == group) members[n++] = by->row[i];
@@ -207,22 +199,22 @@ void freeair__ranking_group(const freeair_diagnosis_subject *subject, const free
 void freeair__reasons_of(const freeair__posterior *p, int cause, double *says)
 {
   says[0] = 0.0;
-  for (size_t k = 1; k < N_ITEMS; k++) says[k] = freeair__posterior_reason(p, cause, k);
+  for (size_t k = 1; k < FREEAIR__ITEMS; k++) says[k] = freeair__posterior_reason(p, cause, k);
 }
 
 int freeair__reason_next(const int32_t *answers, const freeair_diagnosis_cause *cause, double *says,
                          freeair_diagnosis_reason *row)
 {
   int best = 0;
-  for (int k = 1; k < N_ITEMS; k++)
+  for (int k = 1; k < FREEAIR__ITEMS; k++)
     if (fabs(says[k]) > fabs(says[best])) best = k;
   if (fabs(says[best]) < 0.05) return 0;
   *row = (freeair_diagnosis_reason)FREEAIR_DIAGNOSIS_REASON_INIT;
   row->cause = cause->cause;
   row->log_odds = says[best];
   says[best] = 0.0;
-  if (best >= FIRST_OBSERVATION) {
-    row->observation = best - FIRST_OBSERVATION;
+  if (best >= FREEAIR__FIRST_OBSERVATION) {
+    row->observation = best - FREEAIR__FIRST_OBSERVATION;
     row->answer = answers[row->observation];
   } else {
     row->reading = best;
@@ -241,7 +233,8 @@ void freeair__summary_make(const freeair__posterior *p, const freeair__ranking *
   for (int i = 0; i < by->n; i++)
     summary->doubt -= freeair__xlogx(by->row[i].probability / total) * 1.4426950408889634;
   summary->cause = by->row[0].cause;
-  for (int o = 1; o < N_OBSERVATIONS; o++) summary->observations_used += answers[o] != FREEAIR_EVIDENCE_NOT_CHECKED;
+  for (int o = 1; o < FREEAIR__OBSERVATIONS; o++)
+    summary->observations_used += answers[o] != FREEAIR_EVIDENCE_NOT_CHECKED;
 }
 
 void freeair__verdict_make(const freeair_diagnosis_finding *findings, size_t n_findings, const freeair__posterior *p,
