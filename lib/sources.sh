@@ -95,7 +95,7 @@ LIBRARIES
       list tests_libcompiled_la_SOURCES "$file"
     fi
   done
-  list EXTRA_DIST tests/generated/*.h tests/unit/*.h tests/reference/*.h
+  list EXTRA_DIST tests/*.h tests/generated/*.h tests/unit/*.h tests/reference/*.h
   programs reference_tests tests/reference/*.c
   programs bench_programs tests/bench/*.c
   for file in examples/*/local.am tests/bench/*/local.am; do

@@ -6,6 +6,8 @@
 #include <freeair/dry_air.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <gsl/gsl_deriv.h>
 #include <gsl/gsl_errno.h>
@@ -199,17 +201,11 @@ END_TEST
 int main(void)
 {
   gsl_set_error_handler_off();
-  Suite *suite = suite_create("dry_air against GSL");
   TCase *all = tcase_create("all");
   tcase_set_timeout(all, 300);
   tcase_add_test(all, integrals);
   tcase_add_test(all, derivatives);
   tcase_add_test(all, roots);
   tcase_add_test(all, a_million_states);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("dry_air against GSL", all);
 }

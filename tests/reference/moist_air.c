@@ -7,12 +7,13 @@
 #include <freeair/saturation.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <gsl/gsl_deriv.h>
 #include <gsl/gsl_errno.h>
 #include <gsl/gsl_integration.h>
 #include <math.h>
-#include <stdlib.h>
 
 typedef struct fixed {
   double other; /* the pressure or temperature that stays */
@@ -180,16 +181,10 @@ END_TEST
 int main(void)
 {
   gsl_set_error_handler_off();
-  Suite *suite = suite_create("moist_air against GSL");
   TCase *all = tcase_create("all");
   tcase_set_timeout(all, 120);
   tcase_add_test(all, integrals);
   tcase_add_test(all, derivatives);
   tcase_add_test(all, fugacity);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("moist_air against GSL", all);
 }

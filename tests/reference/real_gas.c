@@ -4,6 +4,8 @@
  * head by quadrature, the efficiency by a general root finder. */
 #include <freeair/freeair.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <gsl/gsl_errno.h>
 #include <gsl/gsl_integration.h>
@@ -165,16 +167,10 @@ END_TEST
 int main(void)
 {
   gsl_set_error_handler_off();
-  Suite *suite = suite_create("real-gas compression against GSL");
   TCase *all = tcase_create("all");
   tcase_set_timeout(all, 120);
   tcase_add_test(all, path);
   tcase_add_test(all, efficiency);
   tcase_add_test(all, work_is_the_integral_of_v_dp);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("real-gas compression against GSL", all);
 }

@@ -6,11 +6,12 @@
 #include <freeair/blowdown.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <cvode/cvode.h>
 #include <math.h>
 #include <nvector/nvector_serial.h>
-#include <stdlib.h>
 #include <sundials/sundials_context.h>
 #include <sunlinsol/sunlinsol_dense.h>
 #include <sunmatrix/sunmatrix_dense.h>
@@ -166,15 +167,9 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("blowdown against CVODE");
   TCase *tc = tcase_create("blowdown");
   tcase_set_timeout(tc, 120);
   tcase_add_test(tc, blowing_down);
   tcase_add_test(tc, filling);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("blowdown against CVODE", tc);
 }

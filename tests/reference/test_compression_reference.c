@@ -4,13 +4,14 @@
  * minimiser, the exponent by its own straight line. */
 #include <freeair/freeair.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <gsl/gsl_deriv.h>
 #include <gsl/gsl_fit.h>
 #include <gsl/gsl_integration.h>
 #include <gsl/gsl_multimin.h>
 #include <math.h>
-#include <stdlib.h>
 
 static void same(double a, double b, double relative)
 {
@@ -223,7 +224,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("compression reference");
   TCase *tc = tcase_create("gsl");
   tcase_set_timeout(tc, 60);
   tcase_add_test(tc, work_is_the_integral_of_v_dp);
@@ -232,10 +232,5 @@ int main(void)
   tcase_add_test(tc, motion_by_derivatives);
   tcase_add_test(tc, optimum_by_a_general_minimiser);
   tcase_add_test(tc, exponent_by_a_straight_line);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("compression reference", tc);
 }

@@ -4,6 +4,7 @@
  * from a crude start, without any acceleration. */
 #include <cvode/cvode.h>
 
+#include "../suite.h"
 #include "crank_reference.h"
 
 #include <freeair/cycle.h>
@@ -161,11 +162,5 @@ int main(void)
   tcase_add_loop_test(tcase, default_accuracy_agrees, 0, (int)(sizeof cases / sizeof cases[0]));
   tcase_add_loop_test(tcase, tight_accuracy_agrees, 0, (int)(sizeof cases / sizeof cases[0]));
   tcase_add_loop_test(tcase, wide_open_regains_in_both_solvers, 0, (int)(sizeof rises / sizeof rises[0]));
-  Suite *suite = suite_create("cycle");
-  suite_add_tcase(suite, tcase);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_NORMAL);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("cycle", tcase);
 }

@@ -4,11 +4,12 @@
 #include <freeair/flow.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <gsl/gsl_errno.h>
 #include <gsl/gsl_roots.h>
 #include <math.h>
-#include <stdlib.h>
 
 typedef struct nozzle {
   double area_m2;
@@ -109,14 +110,8 @@ END_TEST
 int main(void)
 {
   gsl_set_error_handler_off();
-  Suite *suite = suite_create("flow against GSL");
   TCase *tc = tcase_create("flow");
   tcase_add_test(tc, pressures);
   tcase_add_test(tc, mach_numbers);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("flow against GSL", tc);
 }

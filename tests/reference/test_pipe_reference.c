@@ -7,6 +7,8 @@
 #include <freeair/pipe.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <gsl/gsl_errno.h>
 #include <gsl/gsl_odeiv2.h>
@@ -105,14 +107,8 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("pipe reference");
   TCase *all = tcase_create("all");
   tcase_add_test(all, isothermal_by_integration);
   tcase_add_test(all, adiabatic_by_integration);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("pipe reference", all);
 }

@@ -5,6 +5,7 @@
  * the pressure rises: some 0.3 % of the time with half this receiver. */
 #include <cvode/cvode.h>
 
+#include "../suite.h"
 #include "crank_reference.h"
 
 #include <freeair/fault.h>
@@ -103,11 +104,5 @@ int main(void)
   TCase *tcase = tcase_create("prediction");
   tcase_set_timeout(tcase, 600);
   tcase_add_loop_test(tcase, direct_and_mapped_pump_up_agree, 0, (int)(sizeof cases / sizeof cases[0]));
-  Suite *suite = suite_create("prediction");
-  suite_add_tcase(suite, tcase);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_NORMAL);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("prediction", tcase);
 }

@@ -7,11 +7,12 @@
 #include <freeair/pumpup.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <cvode/cvode.h>
 #include <math.h>
 #include <nvector/nvector_serial.h>
-#include <stdlib.h>
 #include <sundials/sundials_context.h>
 #include <sunlinsol/sunlinsol_dense.h>
 #include <sunmatrix/sunmatrix_dense.h>
@@ -230,17 +231,11 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("pumpup reference");
   TCase *tc = tcase_create("pumpup reference");
   tcase_set_timeout(tc, 120);
   tcase_add_test(tc, mass_from_pressure_and_time);
   tcase_add_test(tc, course_from_a_table);
   tcase_add_test(tc, regular_cycles);
   tcase_add_test(tc, expected_time);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("pumpup reference", tc);
 }

@@ -3,11 +3,12 @@
  * water condensing where it does. */
 #include <freeair/freeair.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <gsl/gsl_errno.h>
 #include <gsl/gsl_integration.h>
 #include <math.h>
-#include <stdlib.h>
 
 typedef struct exchanger {
   freeair_condensate_flow before;
@@ -82,13 +83,7 @@ END_TEST
 int main(void)
 {
   gsl_set_error_handler_off();
-  Suite *suite = suite_create("wet_cooler against GSL");
   TCase *all = tcase_create("all");
   tcase_add_test(all, counterflow);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("wet_cooler against GSL", all);
 }

@@ -4,9 +4,10 @@
 #include <freeair/status.h>
 #include <freeair/verdict.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static freeair_acceptance_test two_stage(void)
 {
@@ -128,16 +129,10 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("acceptance");
   TCase *all = tcase_create("all");
   tcase_add_test(all, there_and_back);
   tcase_add_test(all, power_follows_the_work_of_the_stages);
   tcase_add_test(all, directions);
   tcase_add_test(all, tolerance_saves_some_and_uncertainty_blurs);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("acceptance", all);
 }

@@ -2,9 +2,10 @@
 #include <freeair/atmosphere.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static double pressure(double altitude)
 {
@@ -96,17 +97,11 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("atmosphere");
   TCase *all = tcase_create("all");
   tcase_add_test(all, altitude_goes_round);
   tcase_add_test(all, everything_falls_with_altitude);
   tcase_add_test(all, hydrostatic_balance);
   tcase_add_test(all, published_at_geometric_altitude);
   tcase_add_test(all, geopotential_and_geometric_part_slowly);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("atmosphere", all);
 }

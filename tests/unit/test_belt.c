@@ -3,9 +3,10 @@
 #include <freeair/pulley.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static const double pi = 3.14159265358979323846;
 
@@ -144,7 +145,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("belt");
   TCase *tc = tcase_create("belt");
   tcase_add_test(tc, slip_undoes_the_driven_speed);
   tcase_add_test(tc, slip_uncertainty_is_that_of_small_changes);
@@ -155,10 +155,5 @@ int main(void)
   tcase_add_test(tc, force_and_tension_are_inverses);
   tcase_add_test(tc, the_rule_of_the_trade_is_statics_at_a_sixty_fourth);
   tcase_add_test(tc, frequency_and_tension_are_inverses);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("belt", tc);
 }

@@ -2,8 +2,9 @@
 #include <freeair/belt_section.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
-#include <stdlib.h>
 
 /* Each section is larger than the one before in every respect, and found again by its width. */
 START_TEST(in_order)
@@ -31,13 +32,7 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("belt_section");
   TCase *all = tcase_create("all");
   tcase_add_test(all, in_order);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("belt_section", all);
 }

@@ -3,9 +3,10 @@
 #include <freeair/flow.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static double relative(double a, double b)
 {
@@ -210,7 +211,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("blowdown");
   TCase *tc = tcase_create("blowdown");
   tcase_add_test(tc, pressure_returns_to_the_start);
   tcase_add_test(tc, times_add_up_across_the_junction);
@@ -222,10 +222,5 @@ int main(void)
   tcase_add_test(tc, structures_of_other_sizes);
   tcase_add_test(tc, filling_warms_by_k_at_most);
   tcase_add_test(tc, a_pump_that_leaks_never_gets_there);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("blowdown", tc);
 }

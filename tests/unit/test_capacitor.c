@@ -3,9 +3,10 @@
 #include <freeair/status.h>
 #include <freeair/verdict.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 START_TEST(current_and_capacitance_are_inverses)
 {
@@ -122,7 +123,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("capacitor");
   TCase *tc = tcase_create("capacitor");
   tcase_add_test(tc, current_and_capacitance_are_inverses);
   tcase_add_test(tc, discharge_time_residual_and_bleeder_agree);
@@ -131,10 +131,5 @@ int main(void)
   tcase_add_test(tc, energy_adds_up_along_the_discharge);
   tcase_add_test(tc, limits_hold_the_rated_value_and_widen_with_the_class);
   tcase_add_test(tc, the_verdict_names_a_weak_capacitor);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("capacitor", tc);
 }

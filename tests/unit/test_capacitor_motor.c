@@ -2,9 +2,10 @@
 #include <freeair/capacitor_motor.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 /* An invented motor of some 4 kW at 230 V. */
 static freeair_capacitor_motor_windings shop_motor(void)
@@ -145,7 +146,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("capacitor_motor");
   TCase *tc = tcase_create("capacitor_motor");
   tcase_add_test(tc, both_initialisers_agree);
   tcase_add_test(tc, without_a_capacitor_it_runs_but_does_not_start);
@@ -155,10 +155,5 @@ int main(void)
   tcase_add_test(tc, the_locked_rotor_formula_is_the_model_at_standstill);
   tcase_add_test(tc, quadrature_sets_the_currents_at_right_angles);
   tcase_add_test(tc, slip_is_the_inverse_of_torque_and_grows_as_things_get_worse);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("capacitor_motor", tc);
 }

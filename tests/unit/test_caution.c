@@ -2,8 +2,9 @@
 #include <freeair/catalogue.h>
 #include <freeair/caution.h>
 
+#include "../suite.h"
+
 #include <check.h>
-#include <stdlib.h>
 #include <string.h>
 
 /* Every caution is one bit of its own, with its name and one full sentence. */
@@ -58,15 +59,9 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("caution");
   TCase *all = tcase_create("all");
   tcase_add_test(all, every_caution_speaks);
   tcase_add_test(all, anything_but_one_bit_is_empty);
   tcase_add_test(all, texts_say_what_matters);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("caution", all);
 }

@@ -3,9 +3,10 @@
 #include <freeair/conductance.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static double relative(double a, double b)
 {
@@ -81,15 +82,9 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("coefficient");
   TCase *tc = tcase_create("coefficient");
   tcase_add_test(tc, coefficients_return_to_the_start);
   tcase_add_test(tc, kv_matches_the_valve_equation_at_both_ends);
   tcase_add_test(tc, fluid_power_formula_returns_to_the_start);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("coefficient", tc);
 }

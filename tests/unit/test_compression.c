@@ -2,10 +2,11 @@
 #include <freeair/compression.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <float.h>
 #include <math.h>
-#include <stdlib.h>
 
 static const double r = 287.05;
 
@@ -148,7 +149,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("compression");
   TCase *tc = tcase_create("compression");
   tcase_add_test(tc, work_grows_with_exponent_and_pressure);
   tcase_add_test(tc, no_jump_at_the_isothermal);
@@ -157,10 +157,5 @@ int main(void)
   tcase_add_test(tc, isentropic_rejects_nothing_and_is_the_polytropic_of_k);
   tcase_add_test(tc, exponents_come_back);
   tcase_add_test(tc, free_air_is_mass_at_another_state);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("compression", tc);
 }

@@ -4,9 +4,10 @@
 #include <freeair/saturation.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 enum { WATER = FREEAIR_SATURATION_OVER_WATER, ICE = FREEAIR_SATURATION_OVER_ICE };
 enum { NONE = FREEAIR_ENHANCEMENT_NONE, VIRIAL = FREEAIR_ENHANCEMENT_VIRIAL };
@@ -100,16 +101,10 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("condensate");
   TCase *all = tcase_create("all");
   tcase_add_test(all, balance);
   tcase_add_test(all, in_place);
   tcase_add_test(all, monotonic);
   tcase_add_test(all, cooler_duty);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("condensate", all);
 }

@@ -2,9 +2,10 @@
 #include <freeair/conductance.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static double relative(double a, double b)
 {
@@ -151,7 +152,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("conductance");
   TCase *tc = tcase_create("conductance");
   tcase_add_test(tc, inverses_return_to_the_start);
   tcase_add_test(tc, choked_below_b);
@@ -159,10 +159,5 @@ int main(void)
   tcase_add_test(tc, series_is_close_between_its_ends);
   tcase_add_test(tc, one_component_is_itself);
   tcase_add_test(tc, area_returns_to_the_start);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("conductance", tc);
 }

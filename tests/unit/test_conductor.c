@@ -3,9 +3,10 @@
 #include <freeair/status.h>
 #include <freeair/supply.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 START_TEST(sizes_rise_and_resistances_fall)
 {
@@ -118,7 +119,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("conductor");
   TCase *tc = tcase_create("conductor");
   tcase_add_test(tc, sizes_rise_and_resistances_fall);
   tcase_add_test(tc, the_table_is_near_the_metal);
@@ -126,10 +126,5 @@ int main(void)
   tcase_add_test(tc, six_gauges_halve_the_diameter);
   tcase_add_test(tc, the_drop_is_that_of_the_supply_topic);
   tcase_add_test(tc, the_size_found_is_the_first_that_does);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("conductor", tc);
 }

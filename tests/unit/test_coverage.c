@@ -2,9 +2,10 @@
 #include <freeair/coverage.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static double factor(double probability, double nu)
 {
@@ -146,7 +147,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("coverage");
   TCase *all = tcase_create("all");
   tcase_add_test(all, factor_and_probability_are_inverse);
   tcase_add_test(all, many_degrees_of_freedom_join_fewer);
@@ -156,10 +156,5 @@ int main(void)
   tcase_add_test(all, mean_shifts_and_stretches);
   tcase_add_test(all, equal_readings_have_no_scatter);
   tcase_add_test(all, effective_degrees_of_freedom_are_bounded);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("coverage", all);
 }

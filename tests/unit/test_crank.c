@@ -3,9 +3,10 @@
 #include <freeair/cylinder.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static const double pi = 3.14159265358979323846;
 static const double stroke = 0.09;
@@ -149,7 +150,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("crank");
   TCase *tc = tcase_create("crank");
   tcase_add_test(tc, dead_centres_and_symmetry);
   tcase_add_test(tc, angle_and_position_are_inverse);
@@ -158,10 +158,5 @@ int main(void)
   tcase_add_test(tc, mean_piston_speed);
   tcase_add_test(tc, torque_is_work);
   tcase_add_test(tc, double_acting_loads);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("crank", tc);
 }

@@ -6,6 +6,7 @@
 #include <freeair/fault.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
 #include "random_machine.h"
 
 #include <check.h>
@@ -583,11 +584,5 @@ int main(void)
   tcase_add_test(tcase, only_a_leaking_valve_blows_back);
   tcase_add_test(tcase, card_encloses_the_indicated_power);
   tcase_add_test(tcase, site_acts_as_physics_says);
-  Suite *suite = suite_create("cycle");
-  suite_add_tcase(suite, tcase);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_NORMAL);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("cycle", tcase);
 }

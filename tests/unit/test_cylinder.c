@@ -3,9 +3,10 @@
 #include <freeair/cylinder.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static void same(double a, double b, double relative)
 {
@@ -107,17 +108,11 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("cylinder");
   TCase *tc = tcase_create("cylinder");
   tcase_add_test(tc, falls_with_pressure_and_clearance);
   tcase_add_test(tc, zero_delivery_and_clearance_are_inverse);
   tcase_add_test(tc, one_exponent);
   tcase_add_test(tc, two_exponents);
   tcase_add_test(tc, geometry);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("cylinder", tc);
 }

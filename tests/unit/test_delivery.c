@@ -4,9 +4,10 @@
 #include <freeair/delivery.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 #include <string.h>
 
 static void same(double a, double b, double relative)
@@ -160,7 +161,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("delivery");
   TCase *tc = tcase_create("delivery");
   tcase_add_test(tc, without_losses_it_is_the_closed_form);
   tcase_add_test(tc, work_belongs_to_the_air);
@@ -168,10 +168,5 @@ int main(void)
   tcase_add_test(tc, free_air_of_the_site_hides_the_altitude);
   tcase_add_test(tc, bores_return_the_flow);
   tcase_add_test(tc, null_and_versions);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("delivery", tc);
 }

@@ -3,9 +3,10 @@
 #include <freeair/receiver.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 enum { N = 12 };
 
@@ -91,16 +92,10 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("demand");
   TCase *all = tcase_create("all");
   tcase_add_test(all, the_store_suffices_and_no_less);
   tcase_add_test(all, a_cycle_has_no_beginning);
   tcase_add_test(all, one_event_as_the_receiver_has_it);
   tcase_add_test(all, running_tools);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("demand", all);
 }

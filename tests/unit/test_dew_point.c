@@ -4,9 +4,10 @@
 #include <freeair/saturation.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 enum { WATER = FREEAIR_SATURATION_OVER_WATER, ICE = FREEAIR_SATURATION_OVER_ICE };
 enum { NONE = FREEAIR_ENHANCEMENT_NONE, VIRIAL = FREEAIR_ENHANCEMENT_VIRIAL };
@@ -103,7 +104,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("dew_point");
   TCase *all = tcase_create("all");
   tcase_set_timeout(all, 60);
   tcase_add_test(all, pressures);
@@ -111,10 +111,5 @@ int main(void)
   tcase_add_test(all, there_and_back);
   tcase_add_test(all, dalton);
   tcase_add_test(all, saturated);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("dew_point", all);
 }

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: MIT */
+#include "../suite.h"
 #include "diagnosis.h"
 
 #include <freeair/likelihood.h>
@@ -776,9 +777,5 @@ int main(void)
   tcase_add_test(contract, rows_say_their_size);
   tcase_add_test(contract, absurd_readings_give_numbers);
   suite_add_tcase(suite, contract);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_NORMAL);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_suite(suite);
 }

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: MIT */
+#include "../suite.h"
 #include "diagnosis.h"
 
 #include <freeair/caution.h>
@@ -201,11 +202,5 @@ int main(void)
   tcase_add_test(tests, the_right_check_splits);
   tcase_add_test(tests, known_things_are_not_proposed);
   tcase_add_test(tests, effort_is_the_callers);
-  Suite *suite = suite_create("diagnosis_check");
-  suite_add_tcase(suite, tests);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_NORMAL);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("diagnosis_check", tests);
 }

@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: MIT */
+#include "../suite.h"
 #include "diagnosis.h"
 
 #include <freeair/cycle.h>
@@ -170,11 +171,5 @@ int main(void)
   tcase_add_test(tests, expectations_carry_the_site);
   tcase_add_test(tests, simulated_faults_are_found);
   tcase_add_test(tests, defaults_are_no_expectation);
-  Suite *suite = suite_create("diagnosis_expectation");
-  suite_add_tcase(suite, tests);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_NORMAL);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("diagnosis_expectation", tests);
 }

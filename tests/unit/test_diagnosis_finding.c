@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: MIT */
+#include "../suite.h"
 #include "diagnosis.h"
 
 #include <freeair/likelihood.h>
@@ -147,11 +148,5 @@ int main(void)
   tcase_add_test(tests, a_family_shares_its_error);
   tcase_add_test(tests, another_site_widens);
   tcase_add_test(tests, scale_does_not_matter);
-  Suite *suite = suite_create("diagnosis_finding");
-  suite_add_tcase(suite, tests);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_NORMAL);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("diagnosis_finding", tests);
 }

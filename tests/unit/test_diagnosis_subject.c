@@ -4,8 +4,9 @@
 #include <freeair/evidence_readings.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
-#include <stdlib.h>
 
 static int32_t n_causes(void)
 {
@@ -85,11 +86,5 @@ int main(void)
   tcase_add_test(tests, an_unknown_machine_can_have_anything);
   tcase_add_test(tests, some_causes_fit_every_machine);
   tcase_add_test(tests, machines_lack_what_they_lack);
-  Suite *suite = suite_create("diagnosis_subject");
-  suite_add_tcase(suite, tests);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_NORMAL);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("diagnosis_subject", tests);
 }

@@ -4,9 +4,10 @@
 #include <freeair/dry_air_transport.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static freeair_dry_air_properties at(double p, double t)
 {
@@ -198,7 +199,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("dry_air");
   TCase *all = tcase_create("all");
   tcase_set_timeout(all, 120);
   tcase_add_test(all, density_everywhere);
@@ -209,10 +209,5 @@ int main(void)
   tcase_add_test(all, identities);
   tcase_add_test(all, throttling);
   tcase_add_test(all, structure);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("dry_air", all);
 }

@@ -2,9 +2,10 @@
 #include <freeair/dry_air_ideal.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static const double gas_constant = 8.31451 / 0.02896546;
 
@@ -95,16 +96,10 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("dry_air_ideal");
   TCase *all = tcase_create("all");
   tcase_add_test(all, air_table);
   tcase_add_test(all, inverses);
   tcase_add_test(all, isentropic);
   tcase_add_test(all, slopes);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("dry_air_ideal", all);
 }

@@ -3,9 +3,10 @@
 #include <freeair/dry_air_transport.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 /* By pressure and by the density at that pressure is the same. */
 START_TEST(pressure_or_density)
@@ -82,16 +83,10 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("dry_air_transport");
   TCase *all = tcase_create("all");
   tcase_add_test(all, pressure_or_density);
   tcase_add_test(all, sutherland);
   tcase_add_test(all, monotonic);
   tcase_add_test(all, critical_enhancement);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("dry_air_transport", all);
 }

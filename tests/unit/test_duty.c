@@ -4,6 +4,7 @@
 #include <freeair/status.h>
 #include <freeair/verdict.h>
 
+#include "../suite.h"
 #include "synthetic_plant.h"
 
 #include <check.h>
@@ -289,7 +290,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("duty");
   TCase *tc = tcase_create("duty");
   tcase_set_timeout(tc, 120);
   tcase_add_loop_test(tc, share_within_its_uncertainty, 0, 4);
@@ -298,10 +298,5 @@ int main(void)
   tcase_add_test(tc, findings);
   tcase_add_test(tc, measured_healthy_unit);
   tcase_add_test(tc, measured_air_leak);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("duty", tc);
 }

@@ -2,9 +2,10 @@
 #include <freeair/energy.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 /* Full load costs the same whatever the control; below it, what idles cheaper is cheaper. */
 START_TEST(controls_in_order)
@@ -73,16 +74,10 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("energy");
   TCase *all = tcase_create("all");
   tcase_add_test(all, controls_in_order);
   tcase_add_test(all, times_and_line_agree);
   tcase_add_test(all, profile_is_a_sum);
   tcase_add_test(all, payback_pays_off);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("energy", all);
 }

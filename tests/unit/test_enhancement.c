@@ -3,9 +3,10 @@
 #include <freeair/saturation.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 enum { WATER = FREEAIR_SATURATION_OVER_WATER, ICE = FREEAIR_SATURATION_OVER_ICE };
 
@@ -88,16 +89,10 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("enhancement");
   TCase *all = tcase_create("all");
   tcase_add_test(all, rises_with_pressure);
   tcase_add_test(all, equal_fugacities);
   tcase_add_test(all, dilute);
   tcase_add_test(all, boyle);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("enhancement", all);
 }

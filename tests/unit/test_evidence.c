@@ -4,10 +4,11 @@
 #include <freeair/evidence_readings.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <ctype.h>
 #include <math.h>
-#include <stdlib.h>
 #include <string.h>
 
 static const struct {
@@ -145,11 +146,5 @@ int main(void)
   tcase_add_test(entries, words_of_caution);
   tcase_add_test(entries, checks_bring_evidence);
   tcase_add_test(entries, unknown_codes_are_empty);
-  Suite *suite = suite_create("evidence");
-  suite_add_tcase(suite, entries);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_NORMAL);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("evidence", entries);
 }

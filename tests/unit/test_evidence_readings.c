@@ -4,9 +4,10 @@
 #include <freeair/evidence_readings.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 #include <string.h>
 
 static const freeair_structure *structure(void)
@@ -103,11 +104,5 @@ int main(void)
   tcase_add_test(fields, fields_and_codes_agree);
   tcase_add_test(fields, ranges_are_those_documented);
   tcase_add_test(fields, nothing_and_everything);
-  Suite *suite = suite_create("evidence_readings");
-  suite_add_tcase(suite, fields);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_NORMAL);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("evidence_readings", fields);
 }

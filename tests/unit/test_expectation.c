@@ -6,8 +6,9 @@
 #include <freeair/status.h>
 #include <freeair/verdict.h>
 
+#include "../suite.h"
+
 #include <check.h>
-#include <stdlib.h>
 
 /* Invented: a two-stage shop unit of 22 cfm on 300 litres. */
 static freeair_pumpup_test shop_test(void)
@@ -185,7 +186,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("expectation");
   TCase *tc = tcase_create("expectation");
   tcase_set_timeout(tc, 60);
   tcase_add_test(tc, times_of_a_sound_shop_unit);
@@ -194,10 +194,5 @@ int main(void)
   tcase_add_test(tc, efficiency_is_that_of_the_cylinder);
   tcase_add_test(tc, close_to_the_crank_angle_model);
   tcase_add_test(tc, verdict_is_guarded);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("expectation", tc);
 }

@@ -4,9 +4,10 @@
 #include <freeair/isothermal.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static double spread(int i, int n, double low, double high)
 {
@@ -123,7 +124,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("fanno");
   TCase *all = tcase_create("all");
   tcase_add_test(all, mach_and_parameter_are_inverse);
   tcase_add_test(all, least_at_the_speed_of_sound);
@@ -131,10 +131,5 @@ int main(void)
   tcase_add_test(all, flow_from_a_vessel);
   tcase_add_test(all, outlet_matches_the_vessel);
   tcase_add_test(all, slow_flow_is_isothermal_too);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("fanno", all);
 }

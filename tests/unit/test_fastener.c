@@ -2,9 +2,10 @@
 #include <freeair/fastener.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 START_TEST(torque_and_preload_are_inverses)
 {
@@ -117,7 +118,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("fastener");
   TCase *tc = tcase_create("fastener");
   tcase_add_test(tc, torque_and_preload_are_inverses);
   tcase_add_test(tc, fine_threads_have_more_area);
@@ -125,10 +125,5 @@ int main(void)
   tcase_add_test(tc, the_property_class_says_its_strengths);
   tcase_add_test(tc, without_friction_only_the_pitch_is_left);
   tcase_add_test(tc, the_grade_function_is_the_sum_of_its_parts);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("fastener", tc);
 }

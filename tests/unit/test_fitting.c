@@ -2,9 +2,10 @@
 #include <freeair/fitting.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 /* Every fitting has at least one value, and every value is one that a fitting can have. */
 START_TEST(tables_are_complete)
@@ -65,16 +66,10 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("fitting");
   TCase *all = tcase_create("all");
   tcase_add_test(all, tables_are_complete);
   tcase_add_test(all, tables_agree_in_kind);
   tcase_add_test(all, length_and_coefficient_are_inverse);
   tcase_add_test(all, widening_and_narrowing);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("fitting", all);
 }

@@ -2,9 +2,10 @@
 #include <freeair/flow.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static double relative(double a, double b)
 {
@@ -157,7 +158,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("flow");
   TCase *tc = tcase_create("flow");
   tcase_add_test(tc, inverses_return_to_the_start);
   tcase_add_test(tc, small_drop_is_incompressible);
@@ -166,10 +166,5 @@ int main(void)
   tcase_add_test(tc, flow_scales);
   tcase_add_test(tc, mach_numbers_return_to_the_start);
   tcase_add_test(tc, throat_state_is_the_critical_one);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("flow", tc);
 }

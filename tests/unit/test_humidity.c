@@ -5,10 +5,11 @@
 #include <freeair/saturation.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
 #include <stddef.h>
-#include <stdlib.h>
 
 /* The measures, as they are named in what is given and in what is found. */
 static const struct {
@@ -114,17 +115,11 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("humidity");
   TCase *all = tcase_create("all");
   tcase_set_timeout(all, 60);
   tcase_add_test(all, every_pair);
   tcase_add_test(all, enhancement);
   tcase_add_test(all, dry);
   tcase_add_test(all, defaults);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("humidity", all);
 }

@@ -2,9 +2,10 @@
 #include <freeair/impedance.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 /* The same load by its phase angle and by its power. */
 START_TEST(two_ways_to_one_impedance)
@@ -37,14 +38,8 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("impedance");
   TCase *all = tcase_create("all");
   tcase_add_test(all, two_ways_to_one_impedance);
   tcase_add_test(all, sign_of_the_reactance);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("impedance", all);
 }

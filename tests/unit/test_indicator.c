@@ -3,9 +3,10 @@
 #include <freeair/indicator.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 enum { MOST = 2000 };
 static double p[MOST];
@@ -140,17 +141,11 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("indicator");
   TCase *tc = tcase_create("indicator");
   tcase_add_test(tc, ideal_diagram_has_the_ideal_work);
   tcase_add_test(tc, diagram_is_well_formed);
   tcase_add_test(tc, a_loop_has_no_beginning);
   tcase_add_test(tc, exponent_comes_back);
   tcase_add_test(tc, scatter_is_the_uncertainty);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("indicator", tc);
 }

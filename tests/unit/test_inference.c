@@ -1,9 +1,10 @@
 /* SPDX-License-Identifier: MIT */
 #include <freeair/freeair.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 #include <string.h>
 
 static const double psi = 6894.757293168361;
@@ -516,9 +517,5 @@ int main(void)
   tcase_add_test(faults, more_scatter_is_more_doubt);
   tcase_add_test(faults, the_same_twice);
   suite_add_tcase(s, faults);
-  SRunner *runner = srunner_create(s);
-  srunner_run_all(runner, CK_NORMAL);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_suite(s);
 }

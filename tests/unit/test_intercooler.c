@@ -3,9 +3,10 @@
 #include <freeair/intercooler.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static double spread(int i, int n, double low, double high)
 {
@@ -139,7 +140,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("intercooler");
   TCase *all = tcase_create("all");
   tcase_add_test(all, order_of_arrangements);
   tcase_add_test(all, size_and_effectiveness_are_inverse);
@@ -147,10 +147,5 @@ int main(void)
   tcase_add_test(all, counterflow_by_slices);
   tcase_add_test(all, mean_difference_lies_between);
   tcase_add_test(all, stages_balance);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("intercooler", all);
 }

@@ -3,9 +3,10 @@
 #include <freeair/pipe.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static double spread(int i, int n, double low, double high)
 {
@@ -121,17 +122,11 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("isothermal");
   TCase *all = tcase_create("all");
   tcase_add_test(all, four_ways_round);
   tcase_add_test(all, choking_is_the_most);
   tcase_add_test(all, small_drop_is_incompressible);
   tcase_add_test(all, halves_are_the_whole);
   tcase_add_test(all, defaults_are_as_documented);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("isothermal", all);
 }

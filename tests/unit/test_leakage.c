@@ -3,9 +3,10 @@
 #include <freeair/leakage.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static double relative(double a, double b)
 {
@@ -142,7 +143,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("leakage");
   TCase *tc = tcase_create("leakage");
   tcase_add_test(tc, hole_and_flow_return_to_the_start);
   tcase_add_test(tc, choked_leaks_follow_the_absolute_pressure);
@@ -151,10 +151,5 @@ int main(void)
   tcase_add_test(tc, cycle_shares_add_to_one);
   tcase_add_test(tc, readings_on_a_line_give_the_line);
   tcase_add_test(tc, repaired_leak_of_the_textbook);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("leakage", tc);
 }

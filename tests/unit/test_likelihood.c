@@ -4,9 +4,10 @@
 #include <freeair/likelihood.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static int32_t n_causes(void)
 {
@@ -207,11 +208,5 @@ int main(void)
   tcase_add_test(numbers, information_is_bounded_and_zero_without_a_difference);
   tcase_add_test(numbers, deviation_of_the_expected_is_nothing);
   tcase_add_test(numbers, repairs_carry_their_cautions);
-  Suite *suite = suite_create("likelihood");
-  suite_add_tcase(suite, numbers);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_NORMAL);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("likelihood", numbers);
 }

@@ -3,9 +3,10 @@
 #include <freeair/machine.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <fenv.h>
-#include <stdlib.h>
 #include <string.h>
 
 static freeair_machine shop_unit(void)
@@ -128,16 +129,10 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("machine");
   TCase *tc = tcase_create("machine");
   tcase_add_test(tc, completion_is_idempotent_and_keeps_what_is_given);
   tcase_add_test(tc, every_field_rejects_nonsense);
   tcase_add_test(tc, no_severity_is_no_change);
   tcase_add_test(tc, worst_faults_together_stay_valid);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("machine", tc);
 }

@@ -5,9 +5,10 @@
 #include <freeair/saturation.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static double uniform(void)
 {
@@ -136,7 +137,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("moist_air");
   TCase *all = tcase_create("all");
   tcase_set_timeout(all, 60);
   tcase_add_test(all, everywhere);
@@ -145,10 +145,5 @@ int main(void)
   tcase_add_test(all, fog);
   tcase_add_test(all, cipm);
   tcase_add_test(all, structure);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("moist_air", all);
 }

@@ -1,6 +1,8 @@
 /* SPDX-License-Identifier: MIT */
 #include <freeair/freeair.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
 #include <stdlib.h>
@@ -327,7 +329,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("monte_carlo");
   TCase *all = tcase_create("all");
   tcase_set_timeout(all, 120);
   tcase_add_test(all, moments);
@@ -340,10 +341,5 @@ int main(void)
   tcase_add_test(all, agrees_with_the_law_of_propagation);
   tcase_add_test(all, nan_and_order);
   tcase_add_test(all, tolerance_by_decades);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("monte_carlo", all);
 }

@@ -2,9 +2,10 @@
 #include <freeair/motor.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 START_TEST(slip_and_speed_are_inverses)
 {
@@ -108,7 +109,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("motor");
   TCase *tc = tcase_create("motor");
   tcase_add_test(tc, slip_and_speed_are_inverses);
   tcase_add_test(tc, poles_are_found_at_any_rated_slip);
@@ -117,10 +117,5 @@ int main(void)
   tcase_add_test(tc, torque_is_greatest_at_breakdown_and_straight_at_small_slip);
   tcase_add_test(tc, slip_at_supply_agrees_with_the_torque_curve);
   tcase_add_test(tc, unchanged_supply_changes_nothing);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("motor", tc);
 }

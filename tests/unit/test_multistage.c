@@ -3,9 +3,10 @@
 #include <freeair/multistage.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 enum { MOST = 8 };
 
@@ -202,7 +203,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("multistage");
   TCase *tc = tcase_create("multistage");
   tcase_add_test(tc, more_stages_cost_less_down_to_the_isothermal);
   tcase_add_test(tc, saving_near_one);
@@ -212,10 +212,5 @@ int main(void)
   tcase_add_test(tc, a_stage_that_does_not_pay);
   tcase_add_test(tc, stages_for_a_temperature);
   tcase_add_test(tc, too_many_stages);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("multistage", tc);
 }

@@ -2,9 +2,10 @@
 #include <freeair/nameplate.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 START_TEST(the_bands_of_the_code_letters_join)
 {
@@ -99,17 +100,11 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("nameplate");
   TCase *tc = tcase_create("nameplate");
   tcase_add_test(tc, the_bands_of_the_code_letters_join);
   tcase_add_test(tc, a_current_within_a_band_has_its_letter);
   tcase_add_test(tc, full_load_current_grows_with_power_and_falls_with_voltage);
   tcase_add_test(tc, better_classes_and_larger_motors_are_more_efficient);
   tcase_add_test(tc, the_nameplate_itself_is_full_load);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("nameplate", tc);
 }

@@ -3,9 +3,10 @@
 #include <freeair/nozzle.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static double relative(double a, double b)
 {
@@ -88,16 +89,10 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("nozzle");
   TCase *tc = tcase_create("nozzle");
   tcase_add_test(tc, a_sharp_edge_contracts_less_the_more_it_expands);
   tcase_add_test(tc, openings_lie_within_their_spread);
   tcase_add_test(tc, trade_formula_stands_below_the_isentropic_one);
   tcase_add_test(tc, meter_closes_its_loop);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("nozzle", tc);
 }

@@ -3,9 +3,10 @@
 #include <freeair/performance.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static void same(double a, double b, double relative)
 {
@@ -96,17 +97,11 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("performance");
   TCase *tc = tcase_create("performance");
   tcase_add_test(tc, polytropic_machine);
   tcase_add_test(tc, temperature_and_efficiency_are_inverse);
   tcase_add_test(tc, polytropic_efficiency_is_the_ratio_of_exponents);
   tcase_add_test(tc, savings_multiply);
   tcase_add_test(tc, rule_of_the_trade);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("performance", tc);
 }

@@ -2,9 +2,10 @@
 #include <freeair/pipe.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static double spread(int i, int n, double low, double high)
 {
@@ -133,7 +134,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("pipe");
   TCase *all = tcase_create("all");
   tcase_add_test(all, the_root_is_a_root);
   tcase_add_test(all, limits_of_the_chart);
@@ -141,10 +141,5 @@ int main(void)
   tcase_add_test(all, velocity_and_diameter_are_inverse);
   tcase_add_test(all, sizes_in_order);
   tcase_add_test(all, harris_is_about_right);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("pipe", all);
 }

@@ -6,6 +6,7 @@
 #include <freeair/rating.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
 #include "random_machine.h"
 
 #include <check.h>
@@ -422,11 +423,5 @@ int main(void)
   tcase_add_test(tcase, extreme_runs_never_fail);
   tcase_add_test(tcase, outlook_is_times_and_points_together);
   tcase_add_test(tcase, rating_is_met_by_what_is_unknown);
-  Suite *suite = suite_create("prediction");
-  suite_add_tcase(suite, tcase);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_NORMAL);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("prediction", tcase);
 }

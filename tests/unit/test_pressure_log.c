@@ -2,6 +2,7 @@
 #include <freeair/pressure_log.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
 #include "synthetic_plant.h"
 
 #include <check.h>
@@ -381,7 +382,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("pressure_log");
   TCase *tc = tcase_create("pressure_log");
   tcase_set_timeout(tc, 120);
   tcase_add_loop_test(tc, cycles_under_noise_and_resolution, 0, 4);
@@ -395,10 +395,5 @@ int main(void)
   tcase_add_test(tc, narrow_band_is_found_by_itself);
   tcase_add_test(tc, room_for_fewer_phases);
   tcase_add_test(tc, every_stretch_of_a_log);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("pressure_log", tc);
 }

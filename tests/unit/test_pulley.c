@@ -2,9 +2,10 @@
 #include <freeair/pulley.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static const double pi = 3.14159265358979323846;
 
@@ -117,7 +118,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("pulley");
   TCase *tc = tcase_create("pulley");
   tcase_add_test(tc, centre_and_length_are_inverses);
   tcase_add_test(tc, the_inverse_always_arrives_even_where_the_pulleys_touch);
@@ -126,10 +126,5 @@ int main(void)
   tcase_add_test(tc, the_approximate_length_is_a_little_less);
   tcase_add_test(tc, the_driver_that_is_asked_for_gives_the_speed);
   tcase_add_test(tc, both_pulleys_move_the_belt_alike);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("pulley", tc);
 }

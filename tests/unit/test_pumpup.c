@@ -4,6 +4,7 @@
 #include <freeair/rating.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
 #include "synthetic_plant.h"
 
 #include <check.h>
@@ -349,7 +350,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("pumpup");
   TCase *tc = tcase_create("pumpup");
   tcase_set_timeout(tc, 120);
   tcase_add_test(tc, heating_makes_the_plain_rule_read_too_much);
@@ -362,10 +362,5 @@ int main(void)
   tcase_add_test(tc, agrees_with_the_crank_angle_model);
   tcase_add_test(tc, outlier_in_a_table_hardly_matters);
   tcase_add_test(tc, moisture);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("pumpup", tc);
 }

@@ -2,6 +2,7 @@
 #include <freeair/pumpup_curve.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
 #include "synthetic_plant.h"
 
 #include <check.h>
@@ -147,7 +148,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("pumpup_curve");
   TCase *tc = tcase_create("pumpup_curve");
   tcase_set_timeout(tc, 60);
   tcase_add_test(tc, exponential_comes_back);
@@ -156,10 +156,5 @@ int main(void)
   tcase_add_test(tc, straight_line_has_no_level);
   tcase_add_test(tc, sound_and_leaking_machine);
   tcase_add_test(tc, outlier_hardly_matters);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("pumpup_curve", tc);
 }

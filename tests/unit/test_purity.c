@@ -2,9 +2,10 @@
 #include <freeair/purity.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 /* What just keeps the limits of a class is of that class. */
 START_TEST(limits_belong_to_their_class)
@@ -76,15 +77,9 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("purity");
   TCase *all = tcase_create("all");
   tcase_add_test(all, limits_belong_to_their_class);
   tcase_add_test(all, dirt_and_ignorance_never_help);
   tcase_add_test(all, errors_leave_no_class);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("purity", all);
 }

@@ -5,9 +5,10 @@
 #include <freeair/real_compression.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 #define COUNT(a) (sizeof(a) / sizeof((a)[0]))
 
@@ -194,7 +195,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("real_compression");
   TCase *all = tcase_create("all");
   tcase_add_test(all, isentrope);
   tcase_add_test(all, ideal_limit);
@@ -203,10 +203,5 @@ int main(void)
   tcase_add_test(all, first_law);
   tcase_add_test(all, efficiency_returns);
   tcase_add_test(all, stages);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("real_compression", all);
 }

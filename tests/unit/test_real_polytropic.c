@@ -5,9 +5,10 @@
 #include <freeair/real_polytropic.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 /* Efficiency 1 is the isentrope, whose exponent topic dry_air knows. */
 START_TEST(isentropic_limit)
@@ -166,7 +167,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("real_polytropic");
   TCase *all = tcase_create("all");
   tcase_add_test(all, isentropic_limit);
   tcase_add_test(all, round_trip);
@@ -174,10 +174,5 @@ int main(void)
   tcase_add_test(all, ideal_limit);
   tcase_add_test(all, schultz_and_path);
   tcase_add_test(all, exponents);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("real_polytropic", all);
 }

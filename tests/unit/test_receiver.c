@@ -2,6 +2,8 @@
 #include <freeair/receiver.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
 #include <stdlib.h>
@@ -131,7 +133,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("receiver");
   TCase *tc = tcase_create("receiver");
   tcase_add_test(tc, most_starts_come_at_half_demand);
   tcase_add_test(tc, sizing_by_starts_returns_to_the_start);
@@ -139,10 +140,5 @@ int main(void)
   tcase_add_test(tc, filling_and_emptying_return_to_the_start);
   tcase_add_test(tc, pump_up_finds_the_delivery);
   tcase_add_test(tc, water_is_the_share_of_time_that_is_missing);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("receiver", tc);
 }

@@ -1,12 +1,12 @@
 /* SPDX-License-Identifier: MIT */
 #include "../../lib/internal/saturation.h"
+#include "../suite.h"
 
 #include <freeair/reference.h>
 #include <freeair/status.h>
 
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 #include <string.h>
 
 enum { FIRST = FREEAIR_REFERENCE_ISO_1217, LAST = FREEAIR_REFERENCE_STP };
@@ -158,7 +158,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("reference");
   TCase *all = tcase_create("all");
   tcase_add_test(all, saturation_pressure);
   tcase_add_test(all, every_state_is_named_and_found);
@@ -167,10 +166,5 @@ int main(void)
   tcase_add_test(all, dry_flow_follows_the_gas_laws);
   tcase_add_test(all, proportional_and_monotonic);
   tcase_add_test(all, all_outputs_are_cleared);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("reference", all);
 }

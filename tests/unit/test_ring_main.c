@@ -3,9 +3,10 @@
 #include <freeair/ring_main.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 enum { N = 7 };
 
@@ -94,16 +95,10 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("ring_main");
   TCase *all = tcase_create("all");
   tcase_add_test(all, mirror_image);
   tcase_add_test(all, laws_of_a_network);
   tcase_add_test(all, ring_beats_a_dead_end);
   tcase_add_test(all, two_legs_share);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("ring_main", all);
 }

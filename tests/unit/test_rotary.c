@@ -3,9 +3,10 @@
 #include <freeair/rotary.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static double work(double p2, double u)
 {
@@ -46,15 +47,9 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("rotary");
   TCase *tc = tcase_create("rotary");
   tcase_add_test(tc, least_where_the_pressures_meet);
   tcase_add_test(tc, lobe_blower);
   tcase_add_test(tc, no_jump);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("rotary", tc);
 }

@@ -2,9 +2,10 @@
 #include <freeair/safety.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 /* The threshold never rises with the time of contact. */
 START_TEST(a_longer_touch_burns_at_a_lower_temperature)
@@ -46,15 +47,9 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("safety");
   TCase *tc = tcase_create("safety");
   tcase_add_test(tc, a_longer_touch_burns_at_a_lower_temperature);
   tcase_add_test(tc, cleaning_pressure_follows_the_barometer);
   tcase_add_test(tc, more_energy_is_no_smaller_hazard);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("safety", tc);
 }

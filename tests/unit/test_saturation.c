@@ -2,9 +2,10 @@
 #include <freeair/saturation.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 enum { WATER = FREEAIR_SATURATION_OVER_WATER, ICE = FREEAIR_SATURATION_OVER_ICE };
 
@@ -100,17 +101,11 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("saturation");
   TCase *all = tcase_create("all");
   tcase_add_test(all, there_and_back);
   tcase_add_test(all, water_and_ice);
   tcase_add_test(all, pieces);
   tcase_add_test(all, clapeyron);
   tcase_add_test(all, fusion);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("saturation", all);
 }

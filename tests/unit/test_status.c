@@ -2,8 +2,9 @@
 #include <freeair/catalogue.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
-#include <stdlib.h>
 #include <string.h>
 
 /* The numbers are part of the ABI: programs compiled long ago compare with them. */
@@ -69,15 +70,9 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("status");
   TCase *all = tcase_create("all");
   tcase_add_test(all, codes_are_never_renumbered);
   tcase_add_test(all, every_code_speaks);
   tcase_add_test(all, unknown_codes_are_answered);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("status", all);
 }

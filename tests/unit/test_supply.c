@@ -3,9 +3,10 @@
 #include <freeair/supply.h>
 #include <freeair/verdict.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 START_TEST(the_exact_drop_tends_to_the_approximate_one)
 {
@@ -98,7 +99,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("supply");
   TCase *tc = tcase_create("supply");
   tcase_add_test(tc, the_exact_drop_tends_to_the_approximate_one);
   tcase_add_test(tc, drop_grows_with_current_and_impedance);
@@ -106,10 +106,5 @@ int main(void)
   tcase_add_test(tc, the_locked_motor_draws_what_its_voltage_gives);
   tcase_add_test(tc, the_verdict_is_firm_far_from_the_limits_only);
   tcase_add_test(tc, wrong_input_leaves_a_neutral_verdict);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("supply", tc);
 }

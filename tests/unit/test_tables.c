@@ -6,9 +6,10 @@
 #include <freeair/describe.h>
 #include <freeair/status.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 #include <string.h>
 
 /* An input: a number, or the name of a constant. */
@@ -155,14 +156,8 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("tables");
   TCase *all = tcase_create("all");
   tcase_add_loop_test(all, an_entry_by_name, 0, (int)(sizeof entries / sizeof entries[0]));
   tcase_add_loop_test(all, every_constant_has_an_entry, 0, 8);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("tables", all);
 }

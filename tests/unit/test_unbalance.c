@@ -2,9 +2,10 @@
 #include <freeair/status.h>
 #include <freeair/unbalance.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 START_TEST(the_order_of_the_phases_does_not_matter)
 {
@@ -82,17 +83,11 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("unbalance");
   TCase *tc = tcase_create("unbalance");
   tcase_add_test(tc, the_order_of_the_phases_does_not_matter);
   tcase_add_test(tc, scale_does_not_matter);
   tcase_add_test(tc, the_factor_lies_close_to_the_deviation_when_both_are_small);
   tcase_add_test(tc, a_flat_triangle_is_all_negative_sequence);
   tcase_add_test(tc, derating_falls_without_a_jump_below_five_percent);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("unbalance", tc);
 }

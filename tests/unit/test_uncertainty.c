@@ -1,5 +1,6 @@
 /* SPDX-License-Identifier: MIT */
 #include "../rows/rows.h"
+#include "../suite.h"
 
 #include <check.h>
 #include <math.h>
@@ -206,7 +207,6 @@ int main(void)
 {
   const char *folder = getenv("FREEAIR_TEST_DATA");
   all = rows_read(folder != NULL ? folder : "tests/data");
-  Suite *suite = suite_create("uncertainty");
   TCase *cases = tcase_create("all");
   tcase_set_timeout(cases, 120);
   tcase_add_test(cases, any_function_by_name);
@@ -216,11 +216,7 @@ int main(void)
   tcase_add_test(cases, covariance_passes_through_a_chain);
   tcase_add_test(cases, second_order_tends_to_first);
   tcase_add_test(cases, derivatives_at_the_edge);
-  suite_add_tcase(suite, cases);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
+  const int result = run_case("uncertainty", cases);
   rows_free(&all);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return result;
 }

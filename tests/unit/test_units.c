@@ -4,6 +4,8 @@
 #include <freeair/status.h>
 #include <freeair/units.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <fenv.h>
 #include <math.h>
@@ -413,7 +415,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("units");
   TCase *all = tcase_create("all");
   tcase_add_test(all, every_unit_goes_round);
   tcase_add_test(all, every_unit_of_the_library_is_known);
@@ -427,10 +428,5 @@ int main(void)
   tcase_add_test(all, differences);
   tcase_add_test(all, what_is_no_unit_is_refused);
   tcase_add_test(all, random_bytes);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("units", all);
 }

@@ -2,10 +2,11 @@
 #include <freeair/status.h>
 #include <freeair/verdict.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <fenv.h>
 #include <math.h>
-#include <stdlib.h>
 
 static double probability(double value, double uncertainty, double lower, double upper)
 {
@@ -145,7 +146,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("verdict");
   TCase *all = tcase_create("all");
   tcase_add_test(all, certain_when_nothing_is_asked);
   tcase_add_test(all, parts_make_the_whole);
@@ -156,10 +156,5 @@ int main(void)
   tcase_add_test(all, decision_follows_probability);
   tcase_add_test(all, doubt_never_firms_a_verdict);
   tcase_add_test(all, errors_leave_the_neutral_verdict);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("verdict", all);
 }

@@ -1,9 +1,10 @@
 /* SPDX-License-Identifier: MIT */
 #include <freeair/version.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <stdio.h>
-#include <stdlib.h>
 
 START_TEST(running_library_is_the_one_compiled_against)
 {
@@ -24,11 +25,5 @@ int main(void)
   TCase *tcase = tcase_create("version");
   tcase_add_test(tcase, running_library_is_the_one_compiled_against);
   tcase_add_test(tcase, text_spells_the_number);
-  Suite *suite = suite_create("version");
-  suite_add_tcase(suite, tcase);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_NORMAL);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("version", tcase);
 }

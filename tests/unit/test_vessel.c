@@ -3,9 +3,10 @@
 #include <freeair/verdict.h>
 #include <freeair/vessel.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 static double relative(double a, double b)
 {
@@ -156,7 +157,6 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("vessel");
   TCase *tc = tcase_create("vessel");
   tcase_add_test(tc, energies_are_in_order);
   tcase_add_test(tc, small_excess_stores_the_square);
@@ -166,10 +166,5 @@ int main(void)
   tcase_add_test(tc, wall_and_pressure_return_to_the_start);
   tcase_add_test(tc, code_wall_exceeds_the_thin_wall);
   tcase_add_test(tc, relief_verdict_is_guarded);
-  suite_add_tcase(suite, tc);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("vessel", tc);
 }

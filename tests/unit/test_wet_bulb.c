@@ -6,9 +6,10 @@
 #include <freeair/status.h>
 #include <freeair/wet_bulb.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 enum { WATER = FREEAIR_SATURATION_OVER_WATER, ICE = FREEAIR_SATURATION_OVER_ICE };
 
@@ -82,16 +83,10 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("wet_bulb");
   TCase *all = tcase_create("all");
   tcase_set_timeout(all, 60);
   tcase_add_test(all, there_and_back);
   tcase_add_test(all, saturated);
   tcase_add_test(all, psychrometer);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("wet_bulb", all);
 }

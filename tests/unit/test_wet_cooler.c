@@ -6,9 +6,10 @@
 #include <freeair/status.h>
 #include <freeair/wet_cooler.h>
 
+#include "../suite.h"
+
 #include <check.h>
 #include <math.h>
-#include <stdlib.h>
 
 /* A flow at the outlet of a stage. */
 static freeair_condensate_flow stage(double relative_humidity, double p_pa, double t_k)
@@ -131,16 +132,10 @@ END_TEST
 
 int main(void)
 {
-  Suite *suite = suite_create("wet_cooler");
   TCase *all = tcase_create("all");
   tcase_add_test(all, balances);
   tcase_add_test(all, dry_air);
   tcase_add_test(all, more_area_and_damp_air);
   tcase_add_test(all, ends);
-  suite_add_tcase(suite, all);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_ENV);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("wet_cooler", all);
 }
