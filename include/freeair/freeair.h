@@ -99,6 +99,7 @@
 #include <freeair/diagnosis_expectation.h>
 #include <freeair/diagnosis_finding.h>
 #include <freeair/diagnosis_check.h>
+#include <freeair/diagnosis_proof.h>
 #include <freeair/diagnosis.h>
 #include <freeair/inference.h>
 #include <freeair/describe.h>

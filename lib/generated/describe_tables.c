@@ -38,6 +38,7 @@ static const freeair_structure structure_freeair_diagnosis_subject;
 static const freeair_structure structure_freeair_diagnosis_finding;
 static const freeair_structure structure_freeair_diagnosis_cause;
 static const freeair_structure structure_freeair_diagnosis_check;
+static const freeair_structure structure_freeair_diagnosis_proof;
 static const freeair_structure structure_freeair_diagnosis_options;
 static const freeair_structure structure_freeair_diagnosis_reason;
 static const freeair_structure structure_freeair_diagnosis_summary;
@@ -934,6 +935,25 @@ static const freeair_diagnosis_check initial_freeair_diagnosis_check = FREEAIR_D
 
 static const freeair_structure structure_freeair_diagnosis_check = {
     "freeair_diagnosis_check", fields_freeair_diagnosis_check, &initial_freeair_diagnosis_check, sizeof(freeair_diagnosis_check), 48u, 9u};
+
+static const freeair_parameter fields_freeair_diagnosis_proof[] = {
+    {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
+    {"flags", "Reserved, 0.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 4u, sizeof(uint32_t), -1, -1},
+    {"probability", "That the repaired cause is still there.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 8u, sizeof(double), -1, -1},
+    {"probability_even", "The same from even odds, as if the repair had failed as often as not: what the evidence alone says.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 16u, sizeof(double), -1, -1},
+    {"delivery", "Share of the sound delivery that the test shows; NaN without a test.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 24u, sizeof(double), -1, -1},
+    {"u_delivery", "Its standard uncertainty.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 32u, sizeof(double), -1, -1},
+    {"probability_delivery", "That it makes at least the least share.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 40u, sizeof(double), -1, -1},
+    {"verdict", "Is the repair proved.", "1", "", "", "freeair_verdict", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 48u, sizeof(int32_t), -1, -1},
+    {"gone", "Is the repaired cause gone.", "1", "", "", "freeair_verdict", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 52u, sizeof(int32_t), -1, -1},
+    {"delivers", "Does it make what it should.", "1", "", "", "freeair_verdict", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 56u, sizeof(int32_t), -1, -1},
+    {"reading", "The reading that says so, or 0.", "1", "", "", "freeair_evidence_reading", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 60u, sizeof(int32_t), -1, -1},
+};
+
+static const freeair_diagnosis_proof initial_freeair_diagnosis_proof = FREEAIR_DIAGNOSIS_PROOF_INIT;
+
+static const freeair_structure structure_freeair_diagnosis_proof = {
+    "freeair_diagnosis_proof", fields_freeair_diagnosis_proof, &initial_freeair_diagnosis_proof, sizeof(freeair_diagnosis_proof), 64u, 11u};
 
 static const freeair_parameter fields_freeair_diagnosis_options[] = {
     {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},
@@ -14086,6 +14106,52 @@ static const freeair_parameter parameters_freeair_diagnosis_check_rank[] = {
 
 static const int32_t statuses_freeair_diagnosis_check_rank[] = {FREEAIR_OK, FREEAIR_WARN_TRUNCATED, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_DATA};
 
+static void loop_freeair_diagnosis_proof_judge(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
+{
+  if (n == 0) return;
+  char *a0 = args[0];
+  char *a1 = args[1];
+  char *a2 = args[2];
+  char *a3 = args[3];
+  char *a4 = args[4];
+  char *a5 = args[5];
+  char *a6 = args[6];
+  char *a7 = args[7];
+  char *a8 = args[8];
+  char *a9 = args[9];
+  for (size_t i = 0;;) {
+    int32_t s = freeair_diagnosis_proof_judge(*(int32_t *)(void *)a0, (const freeair_diagnosis_cause *)(void *)a1, *(size_t *)(void *)a2, *(size_t *)(void *)a3, (const freeair_diagnosis_finding *)(void *)a4, *(size_t *)(void *)a5, *(size_t *)(void *)a6, *(double *)(void *)a7, *(double *)(void *)a8, (freeair_diagnosis_proof *)(void *)a9);
+    if (status != NULL) status[i] = s;
+    *errors += s < 0;
+    if (++i == n) return;
+    a0 += steps[0];
+    a1 += steps[1];
+    a2 += steps[2];
+    a3 += steps[3];
+    a4 += steps[4];
+    a5 += steps[5];
+    a6 += steps[6];
+    a7 += steps[7];
+    a8 += steps[8];
+    a9 += steps[9];
+  }
+}
+
+static const freeair_parameter parameters_freeair_diagnosis_proof_judge[] = {
+    {"cause", "What was repaired.", "1", "", "", "freeair_evidence_cause", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 0u, sizeof(int32_t), -1, -1},
+    {"causes", "Causes after the repair.", "", "", "", "", &structure_freeair_diagnosis_cause, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_ARRAY, 0u, sizeof(freeair_diagnosis_cause), 3, 2},
+    {"causes_stride", "Bytes from one row to the next.", "1", "[0;65536]", "", "", NULL, 0.0, 65536.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"n_causes", "Number of causes there.", "1", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"findings", "Findings after the repair.", "", "", "none", "", &structure_freeair_diagnosis_finding, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_ARRAY | FREEAIR_PARAMETER_OPTIONAL, 0u, sizeof(freeair_diagnosis_finding), 6, 5},
+    {"findings_stride", "Bytes from one row to the next.", "1", "[0;65536]", "", "", NULL, 0.0, 65536.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"n_findings", "Number of findings there.", "1", "[0;1000]", "", "", NULL, 0.0, 1000.0, FREEAIR_TYPE_SIZE, FREEAIR_PARAMETER_LOWER_CLOSED | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(size_t), -1, -1},
+    {"least", "Least share of the sound delivery that counts as sound.", "1", "(0;1]", "0.9", "", NULL, 0.0, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL | FREEAIR_PARAMETER_UPPER_CLOSED, 0u, sizeof(double), -1, -1},
+    {"confidence", "Probability required of a firm verdict.", "1", "(0.5;1)", "0.9", "", NULL, 0.5, 1.0, FREEAIR_TYPE_DOUBLE, FREEAIR_PARAMETER_OPTIONAL, 0u, sizeof(double), -1, -1},
+    {"proof", "The proof.", "", "", "", "", &structure_freeair_diagnosis_proof, NAN, NAN, FREEAIR_TYPE_STRUCTURE, FREEAIR_PARAMETER_OUTPUT, 0u, sizeof(freeair_diagnosis_proof), -1, -1},
+};
+
+static const int32_t statuses_freeair_diagnosis_proof_judge[] = {FREEAIR_OK, FREEAIR_ERR_NULL, FREEAIR_ERR_VERSION, FREEAIR_ERR_DOMAIN, FREEAIR_ERR_NOT_FOUND, FREEAIR_ERR_DATA};
+
 static void loop_freeair_diagnosis_rank(size_t n, char **args, const ptrdiff_t *steps, int32_t *status, size_t *errors)
 {
   if (n == 0) return;
@@ -15136,6 +15202,7 @@ const freeair_function freeair__functions[] = {
     {"freeair_diagnosis_finding_value", "diagnosis_finding", "Value of a reading that deviates from its expected value by so much.", "the inverse of freeair_likelihood_deviation.", "algebra", parameters_freeair_diagnosis_finding_value, statuses_freeair_diagnosis_finding_value, loop_freeair_diagnosis_finding_value, 5u, 5u, 0},
     {"freeair_diagnosis_check_effort", "diagnosis_check", "What a check costs and what must be said beside it.", "table.", "common practice", parameters_freeair_diagnosis_check_effort, statuses_freeair_diagnosis_check_effort, loop_freeair_diagnosis_check_effort, 4u, 3u, 0},
     {"freeair_diagnosis_check_rank", "diagnosis_check", "Ranks the checks not yet made by what they are expected to tell for their effort.", "information is the mutual information of the causes, weighted by their probabilities, and the outcomes that the check would bring: answers yes or no, readings in five classes that part at 1 and 3 standard deviations either side of the expectation. Outcomes are taken as independent given the cause, up to 160 combinations of the most telling ones. Of one pump-up test only the delivery is counted, and only observations that some cause in question brings. Checks come in descending information for each second of work; checks that tell nothing are left out. Pass the rows of one group alone to learn what splits it.", "Lindley, On a measure of the information provided by an experiment, Annals of Mathematical Statistics 27 (1956) 986", parameters_freeair_diagnosis_check_rank, statuses_freeair_diagnosis_check_rank, loop_freeair_diagnosis_check_rank, 14u, 7u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_ROTATING},
+    {"freeair_diagnosis_proof_judge", "diagnosis_proof", "Judges whether a repair is proved by the diagnosis of the readings after it.", "the cause is gone (MEETS) when its probability p and that from even odds, 1/(1 + (1 - p) q/(p (1 - q))) with its prior q, are both at most one less confidence; so a cause that was improbable before anybody looked is not gone for want of evidence. It is not (FAILS) when that from even odds is at least confidence. The machine delivers when its share of the sound delivery is at least least, by a guarded decision on its logarithm: of delivery, time from empty and time from cut-in that which is known best, the deviation of its finding normal with the finding's spread. A level-off pressure without any of these fails; a reading that contradicts the rest decides nothing. The repair is proved when both meet, not proved when one fails.", "Kass, Raftery, Bayes factors, J. Am. Stat. Assoc. 90 (1995) 773; JCGM 106:2012, 8.3, guarded acceptance and guarded rejection", parameters_freeair_diagnosis_proof_judge, statuses_freeair_diagnosis_proof_judge, loop_freeair_diagnosis_proof_judge, 10u, 6u, FREEAIR_CAUTION_STORED_ENERGY | FREEAIR_CAUTION_ROTATING},
     {"freeair_diagnosis_rank", "diagnosis", "Ranks the causes of what was found.", "hypotheses are a sound machine, each cause alone, each pair of faults, and something else. Each has its prior; its likelihood is the product of the probabilities of the answers and of the densities of the readings' deviations (freeair_likelihood_density) about what freeair_likelihood_reading predicts, summed over the size of each fault. Pairs: deviations add, and answers come from either fault (noisy or), the smaller rate if one of them suppresses it. Deviations are those of freeair_diagnosis_finding_compare. A reason is the log-odds of a cause with all evidence less those without that item, held within 27.6 (a million million to one). A reading contradicts when, by the distribution that all other evidence and the listed causes predict for it, it lies beyond options.contradiction normal standard deviations. Causes whose likelihoods are within a factor of 3 of the most probable one of their group, and that are not both probable, are not told apart.", "Gelman et al., Bayesian Data Analysis, 3rd edition, chapter 1; rates from common practice", parameters_freeair_diagnosis_rank, statuses_freeair_diagnosis_rank, loop_freeair_diagnosis_rank, 22u, 8u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_STORED_ENERGY},
     {"freeair_inference_rank", "inference", "Ranks the causes of what was found on a described machine.", "hypotheses are a sound machine, each cause alone, each pair of faults, and something else, with the priors and answers of freeair_diagnosis_rank. A fault of size y (prior y exp(-y/size), a tenth of it even over severities) shows what freeair_fault_apply and the crank-angle model make of it: operating points at four receiver pressures and up to five severities are interpolated, and the receiver is run again for each size. The readings together have Student's t distribution of 20 degrees of freedom about that; its covariance is of the noise, of the scatter through the model's derivatives about the sound machine, and of a relative error of the shift that the fault makes. A machine with rated_delivery_m3_s is one that meets its rating within its tolerance. One reading and one answer in fifty is wrong. Shifts of two faults add. Readings that the model does not have move as freeair_likelihood_reading says.", "Gelman et al., Bayesian Data Analysis, 3rd edition, chapters 1 and 4; rates and scatter from common practice", parameters_freeair_inference_rank, statuses_freeair_inference_rank, loop_freeair_inference_rank, 36u, 9u, FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_STORED_ENERGY},
     {"freeair_uncertainty_propagate", "uncertainty", "Results of a function and their standard uncertainties.", "u_y^2 = sum_i sum_j c_i c_j u_i u_j r_ij, c_i = dy/dx_i by differences: steps from u_i (1e-3 of x_i where that is 0, never below 1e-6 of x_i) downwards, extrapolated to none (Ridders), central where the range has room on both sides, else one-sided. Exact for a function that is straight over a few u; see the second order, or Monte Carlo.", "JCGM 100:2008, Guide to the expression of uncertainty in measurement (GUM), 5.1 and 5.2", parameters_freeair_uncertainty_propagate, statuses_freeair_uncertainty_propagate, loop_freeair_uncertainty_propagate, 11u, 13u, 0},
@@ -15185,6 +15252,7 @@ const freeair_structure *const freeair__structures[] = {
     &structure_freeair_diagnosis_finding,
     &structure_freeair_diagnosis_cause,
     &structure_freeair_diagnosis_check,
+    &structure_freeair_diagnosis_proof,
     &structure_freeair_diagnosis_options,
     &structure_freeair_diagnosis_reason,
     &structure_freeair_diagnosis_summary,
@@ -15193,7 +15261,7 @@ const freeair_structure *const freeair__structures[] = {
     &structure_freeair_inference_effect,
 };
 
-const size_t freeair__n_structures = 38;
+const size_t freeair__n_structures = 39;
 
 const freeair__constant freeair__constants[] = {
     {"FREEAIR_OK", "freeair_status", "Computed.", FREEAIR_OK},
@@ -15576,6 +15644,6 @@ const freeair__constant freeair__constants[] = {
 
 const size_t freeair__n_constants = sizeof freeair__constants / sizeof freeair__constants[0];
 
-const uint16_t freeair__functions_by_name[] = {336, 338, 337, 335, 31, 28, 30, 27, 32, 29, 149, 150, 152, 148, 147, 155, 156, 144, 153, 151, 154, 145, 146, 292, 290, 291, 289, 288, 287, 125, 118, 123, 126, 119, 121, 129, 131, 132, 130, 128, 124, 127, 120, 122, 182, 180, 183, 179, 181, 178, 225, 226, 220, 227, 222, 221, 224, 223, 218, 217, 219, 80, 82, 81, 177, 171, 176, 172, 173, 175, 174, 268, 266, 267, 264, 265, 262, 269, 263, 19, 23, 22, 24, 26, 18, 20, 25, 21, 370, 373, 374, 369, 375, 372, 371, 381, 380, 342, 346, 345, 341, 348, 347, 349, 339, 340, 343, 344, 353, 354, 351, 350, 352, 319, 315, 317, 318, 314, 313, 316, 70, 71, 72, 73, 74, 417, 418, 414, 415, 416, 419, 412, 413, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 397, 324, 325, 322, 326, 323, 321, 327, 320, 59, 60, 61, 399, 401, 400, 391, 389, 390, 211, 209, 212, 213, 208, 210, 276, 270, 275, 277, 272, 271, 274, 273, 378, 379, 199, 201, 198, 200, 197, 196, 160, 158, 157, 162, 163, 165, 164, 159, 161, 77, 78, 79, 83, 84, 367, 368, 365, 366, 420, 359, 361, 355, 360, 356, 357, 362, 358, 203, 207, 204, 206, 202, 205, 306, 312, 307, 304, 309, 308, 310, 305, 311, 303, 409, 407, 411, 408, 404, 402, 405, 403, 406, 410, 376, 377, 64, 65, 68, 67, 69, 62, 63, 66, 427, 426, 428, 429, 430, 110, 108, 107, 99, 105, 102, 109, 100, 103, 101, 98, 106, 104, 247, 245, 243, 242, 239, 240, 244, 248, 246, 241, 112, 113, 111, 115, 116, 117, 114, 166, 169, 170, 167, 168, 398, 229, 231, 228, 230, 233, 234, 232, 238, 236, 235, 237, 189, 192, 190, 191, 187, 193, 194, 195, 188, 385, 384, 382, 383, 395, 393, 394, 396, 135, 136, 140, 139, 138, 142, 133, 134, 137, 141, 143, 387, 388, 392, 334, 332, 333, 328, 329, 330, 331, 386, 254, 251, 249, 250, 252, 255, 253, 258, 256, 259, 257, 280, 284, 285, 283, 281, 282, 278, 279, 286, 7, 9, 8, 11, 10, 13, 12, 14, 15, 216, 215, 214, 261, 260, 184, 185, 186, 58, 52, 56, 57, 54, 53, 55, 88, 86, 91, 85, 90, 89, 87, 93, 95, 94, 97, 96, 92, 422, 423, 421, 425, 424, 5, 3, 4, 2, 6, 0, 1, 17, 16, 300, 301, 302, 297, 298, 293, 296, 294, 295, 299, 76, 75, 363, 364};
+const uint16_t freeair__functions_by_name[] = {336, 338, 337, 335, 31, 28, 30, 27, 32, 29, 149, 150, 152, 148, 147, 155, 156, 144, 153, 151, 154, 145, 146, 292, 290, 291, 289, 288, 287, 125, 118, 123, 126, 119, 121, 129, 131, 132, 130, 128, 124, 127, 120, 122, 182, 180, 183, 179, 181, 178, 225, 226, 220, 227, 222, 221, 224, 223, 218, 217, 219, 80, 82, 81, 177, 171, 176, 172, 173, 175, 174, 268, 266, 267, 264, 265, 262, 269, 263, 19, 23, 22, 24, 26, 18, 20, 25, 21, 370, 373, 374, 369, 375, 372, 371, 381, 380, 342, 346, 345, 341, 348, 347, 349, 339, 340, 343, 344, 353, 354, 351, 350, 352, 319, 315, 317, 318, 314, 313, 316, 70, 71, 72, 73, 74, 417, 418, 414, 415, 416, 419, 420, 412, 413, 34, 39, 43, 44, 40, 41, 47, 42, 45, 46, 38, 33, 35, 36, 37, 49, 51, 48, 50, 397, 324, 325, 322, 326, 323, 321, 327, 320, 59, 60, 61, 399, 401, 400, 391, 389, 390, 211, 209, 212, 213, 208, 210, 276, 270, 275, 277, 272, 271, 274, 273, 378, 379, 199, 201, 198, 200, 197, 196, 160, 158, 157, 162, 163, 165, 164, 159, 161, 77, 78, 79, 83, 84, 367, 368, 365, 366, 421, 359, 361, 355, 360, 356, 357, 362, 358, 203, 207, 204, 206, 202, 205, 306, 312, 307, 304, 309, 308, 310, 305, 311, 303, 409, 407, 411, 408, 404, 402, 405, 403, 406, 410, 376, 377, 64, 65, 68, 67, 69, 62, 63, 66, 428, 427, 429, 430, 431, 110, 108, 107, 99, 105, 102, 109, 100, 103, 101, 98, 106, 104, 247, 245, 243, 242, 239, 240, 244, 248, 246, 241, 112, 113, 111, 115, 116, 117, 114, 166, 169, 170, 167, 168, 398, 229, 231, 228, 230, 233, 234, 232, 238, 236, 235, 237, 189, 192, 190, 191, 187, 193, 194, 195, 188, 385, 384, 382, 383, 395, 393, 394, 396, 135, 136, 140, 139, 138, 142, 133, 134, 137, 141, 143, 387, 388, 392, 334, 332, 333, 328, 329, 330, 331, 386, 254, 251, 249, 250, 252, 255, 253, 258, 256, 259, 257, 280, 284, 285, 283, 281, 282, 278, 279, 286, 7, 9, 8, 11, 10, 13, 12, 14, 15, 216, 215, 214, 261, 260, 184, 185, 186, 58, 52, 56, 57, 54, 53, 55, 88, 86, 91, 85, 90, 89, 87, 93, 95, 94, 97, 96, 92, 423, 424, 422, 426, 425, 5, 3, 4, 2, 6, 0, 1, 17, 16, 300, 301, 302, 297, 298, 293, 296, 294, 295, 299, 76, 75, 363, 364};
 
 const uint16_t freeair__constants_by_name[] = {82, 83, 84, 85, 78, 79, 76, 77, 80, 81, 29, 28, 23, 17, 22, 16, 26, 24, 25, 27, 19, 20, 18, 21, 127, 125, 126, 47, 44, 45, 48, 46, 361, 353, 354, 352, 358, 350, 351, 349, 362, 359, 356, 355, 357, 360, 207, 206, 203, 204, 205, 201, 202, 209, 208, 144, 145, 143, 146, 51, 52, 12, 14, 7, 13, 9, 8, 6, 10, 15, 11, 249, 340, 290, 341, 337, 253, 255, 256, 235, 254, 275, 264, 305, 243, 260, 250, 284, 261, 217, 289, 232, 244, 334, 315, 270, 233, 268, 311, 257, 339, 267, 274, 336, 303, 271, 225, 288, 226, 333, 241, 266, 312, 285, 218, 263, 248, 321, 224, 247, 223, 287, 259, 306, 220, 277, 229, 322, 319, 276, 300, 228, 245, 210, 213, 211, 212, 269, 299, 331, 332, 318, 262, 292, 291, 310, 293, 294, 237, 320, 222, 246, 221, 286, 308, 307, 240, 327, 323, 281, 216, 214, 242, 251, 252, 219, 227, 328, 258, 324, 297, 314, 313, 234, 335, 278, 230, 272, 329, 238, 296, 280, 283, 304, 330, 239, 282, 298, 325, 326, 273, 302, 301, 317, 316, 265, 231, 295, 309, 338, 279, 236, 215, 128, 141, 142, 134, 135, 136, 137, 138, 139, 140, 131, 132, 133, 129, 130, 175, 171, 173, 172, 162, 180, 161, 164, 166, 160, 157, 168, 167, 177, 159, 163, 165, 158, 156, 179, 176, 174, 169, 178, 170, 115, 117, 109, 107, 108, 120, 121, 119, 122, 124, 116, 114, 110, 118, 112, 111, 123, 113, 86, 87, 148, 152, 153, 151, 149, 150, 344, 347, 346, 345, 343, 348, 342, 155, 154, 375, 374, 53, 54, 55, 56, 57, 58, 59, 60, 61, 62, 63, 64, 65, 66, 67, 68, 69, 70, 71, 72, 73, 74, 75, 92, 95, 91, 88, 90, 93, 94, 89, 0, 370, 372, 371, 369, 373, 102, 99, 106, 101, 104, 105, 103, 100, 182, 183, 181, 200, 199, 198, 195, 197, 194, 196, 193, 192, 191, 190, 147, 186, 187, 189, 184, 185, 188, 32, 30, 33, 34, 31, 39, 35, 36, 37, 38, 40, 98, 97, 96, 50, 49, 363, 364, 366, 368, 367, 365, 41, 43, 42, 1, 3, 5, 2, 4};

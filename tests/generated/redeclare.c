@@ -476,6 +476,8 @@ int32_t freeair_diagnosis_cause_init(freeair_diagnosis_cause *cause, size_t call
 int32_t freeair_diagnosis_check_init(freeair_diagnosis_check *check, size_t caller_size);
 int32_t freeair_diagnosis_check_effort(int32_t check, double *effort_s, uint32_t *cautions, int32_t *qualification);
 int32_t freeair_diagnosis_check_rank(const freeair_diagnosis_subject *subject, const freeair_evidence_readings *found, const int32_t *observation, const int32_t *answer, size_t n_observations, const freeair_diagnosis_cause *causes, size_t causes_stride, size_t n_causes, const double *effort_s, size_t n_effort, freeair_diagnosis_check *checks, size_t checks_stride, size_t checks_capacity, size_t *n_checks);
+int32_t freeair_diagnosis_proof_init(freeair_diagnosis_proof *proof, size_t caller_size);
+int32_t freeair_diagnosis_proof_judge(int32_t cause, const freeair_diagnosis_cause *causes, size_t causes_stride, size_t n_causes, const freeair_diagnosis_finding *findings, size_t findings_stride, size_t n_findings, double least, double confidence, freeair_diagnosis_proof *proof);
 int32_t freeair_diagnosis_options_init(freeair_diagnosis_options *options, size_t caller_size);
 int32_t freeair_diagnosis_reason_init(freeair_diagnosis_reason *reason, size_t caller_size);
 int32_t freeair_diagnosis_summary_init(freeair_diagnosis_summary *summary, size_t caller_size);
@@ -915,6 +917,7 @@ _Static_assert(FREEAIR_DIAGNOSIS_CAUSE_BASELINE == 96, "FREEAIR_DIAGNOSIS_CAUSE_
 _Static_assert(FREEAIR_DIAGNOSIS_CHECK_BASELINE == 48, "FREEAIR_DIAGNOSIS_CHECK_BASELINE");
 _Static_assert(FREEAIR_DIAGNOSIS_FINDING_BASELINE == 80, "FREEAIR_DIAGNOSIS_FINDING_BASELINE");
 _Static_assert(FREEAIR_DIAGNOSIS_OPTIONS_BASELINE == 32, "FREEAIR_DIAGNOSIS_OPTIONS_BASELINE");
+_Static_assert(FREEAIR_DIAGNOSIS_PROOF_BASELINE == 64, "FREEAIR_DIAGNOSIS_PROOF_BASELINE");
 _Static_assert(FREEAIR_DIAGNOSIS_REASON_BASELINE == 56, "FREEAIR_DIAGNOSIS_REASON_BASELINE");
 _Static_assert(FREEAIR_DIAGNOSIS_SUBJECT_BASELINE == 40, "FREEAIR_DIAGNOSIS_SUBJECT_BASELINE");
 _Static_assert(FREEAIR_DIAGNOSIS_SUMMARY_BASELINE == 56, "FREEAIR_DIAGNOSIS_SUMMARY_BASELINE");
@@ -1642,6 +1645,19 @@ _Static_assert(offsetof(freeair_diagnosis_check, qualification) == 36, "freeair_
 _Static_assert(offsetof(freeair_diagnosis_check, cautions) == 40, "freeair_diagnosis_check.cautions");
 _Static_assert(offsetof(freeair_diagnosis_check, reserved) == 44, "freeair_diagnosis_check.reserved");
 _Static_assert(FREEAIR_DIAGNOSIS_CHECK_BASELINE <= sizeof(freeair_diagnosis_check), "baseline of freeair_diagnosis_check");
+_Static_assert(sizeof(freeair_diagnosis_proof) == 64, "size of freeair_diagnosis_proof");
+_Static_assert(offsetof(freeair_diagnosis_proof, struct_size) == 0, "freeair_diagnosis_proof.struct_size");
+_Static_assert(offsetof(freeair_diagnosis_proof, flags) == 4, "freeair_diagnosis_proof.flags");
+_Static_assert(offsetof(freeair_diagnosis_proof, probability) == 8, "freeair_diagnosis_proof.probability");
+_Static_assert(offsetof(freeair_diagnosis_proof, probability_even) == 16, "freeair_diagnosis_proof.probability_even");
+_Static_assert(offsetof(freeair_diagnosis_proof, delivery) == 24, "freeair_diagnosis_proof.delivery");
+_Static_assert(offsetof(freeair_diagnosis_proof, u_delivery) == 32, "freeair_diagnosis_proof.u_delivery");
+_Static_assert(offsetof(freeair_diagnosis_proof, probability_delivery) == 40, "freeair_diagnosis_proof.probability_delivery");
+_Static_assert(offsetof(freeair_diagnosis_proof, verdict) == 48, "freeair_diagnosis_proof.verdict");
+_Static_assert(offsetof(freeair_diagnosis_proof, gone) == 52, "freeair_diagnosis_proof.gone");
+_Static_assert(offsetof(freeair_diagnosis_proof, delivers) == 56, "freeair_diagnosis_proof.delivers");
+_Static_assert(offsetof(freeair_diagnosis_proof, reading) == 60, "freeair_diagnosis_proof.reading");
+_Static_assert(FREEAIR_DIAGNOSIS_PROOF_BASELINE <= sizeof(freeair_diagnosis_proof), "baseline of freeair_diagnosis_proof");
 _Static_assert(sizeof(freeair_diagnosis_options) == 32, "size of freeair_diagnosis_options");
 _Static_assert(offsetof(freeair_diagnosis_options, struct_size) == 0, "freeair_diagnosis_options.struct_size");
 _Static_assert(offsetof(freeair_diagnosis_options, flags) == 4, "freeair_diagnosis_options.flags");

@@ -1454,6 +1454,27 @@ class DiagnosisCheck(_runtime.Structure):
     __slots__ = ("_memory",)
 
 
+class DiagnosisProof(_runtime.Structure):
+    """Whether a repair is proved.
+
+    Fields:
+        probability: That the repaired cause is still there.
+        probability_even: The same from even odds, as if the repair had failed as often as not: what
+            the evidence alone says.
+        delivery: Share of the sound delivery that the test shows; NaN without a test.
+        u_delivery: Its standard uncertainty.
+        probability_delivery: That it makes at least the least share.
+        verdict: Is the repair proved. One of VERDICT_* (enumeration freeair_verdict).
+        gone: Is the repaired cause gone. One of VERDICT_* (enumeration freeair_verdict).
+        delivers: Does it make what it should. One of VERDICT_* (enumeration freeair_verdict).
+        reading: The reading that says so, or 0. One of EVIDENCE_READING_* (enumeration
+            freeair_evidence_reading).
+    """
+
+    _c_name = "freeair_diagnosis_proof"
+    __slots__ = ("_memory",)
+
+
 class DiagnosisOptions(_runtime.Structure):
     """Options of a diagnosis.
 
@@ -1624,6 +1645,7 @@ _runtime.STRUCTURES["freeair_diagnosis_subject"] = DiagnosisSubject
 _runtime.STRUCTURES["freeair_diagnosis_finding"] = DiagnosisFinding
 _runtime.STRUCTURES["freeair_diagnosis_cause"] = DiagnosisCause
 _runtime.STRUCTURES["freeair_diagnosis_check"] = DiagnosisCheck
+_runtime.STRUCTURES["freeair_diagnosis_proof"] = DiagnosisProof
 _runtime.STRUCTURES["freeair_diagnosis_options"] = DiagnosisOptions
 _runtime.STRUCTURES["freeair_diagnosis_reason"] = DiagnosisReason
 _runtime.STRUCTURES["freeair_diagnosis_summary"] = DiagnosisSummary
@@ -12459,6 +12481,48 @@ def diagnosis_check_rank(*, subject, found=None, observation=None, answer=None, 
     return _runtime.call("freeair_diagnosis_check_rank")((subject, found, observation, answer, causes, effort_s, checks_capacity,))
 
 
+def diagnosis_proof_judge(*, cause, causes, findings=None, least=None, confidence=None):
+    """Judges whether a repair is proved by the diagnosis of the readings after it.
+
+    Model: the cause is gone (MEETS) when its probability p and that from even odds, 1/(1 + (1 - p)
+    q/(p (1 - q))) with its prior q, are both at most one less confidence; so a cause that was
+    improbable before anybody looked is not gone for want of evidence. It is not (FAILS) when that
+    from even odds is at least confidence. The machine delivers when its share of the sound delivery
+    is at least least, by a guarded decision on its logarithm: of delivery, time from empty and time
+    from cut-in that which is known best, the deviation of its finding normal with the finding's
+    spread. A level-off pressure without any of these fails; a reading that contradicts the rest
+    decides nothing. The repair is proved when both meet, not proved when one fails.
+
+    Run the test from the same start as before, and pass rows of freeair_diagnosis_rank or
+    freeair_inference_rank on the readings after.
+
+    Arguments:
+        cause: What was repaired. One of EVIDENCE_CAUSE_* (enumeration freeair_evidence_cause).
+        causes: Causes after the repair.
+        findings: Findings after the repair. Default: none.
+        least: Least share of the sound delivery that counts as sound. Range (0;1]. Default: 0.9.
+        confidence: Probability required of a firm verdict. Range (0.5;1). Default: 0.9.
+
+    Returns:
+        proof: The proof.
+
+    Raises:
+        StructureVersionError: a structure or row has an unknown size, or a row is longer than its
+            stride
+        DomainError: an input, a probability or a spread is out of range
+        NotFoundError: cause is not a fault that has an entry
+        DataError: there is no row of this cause, or it lacks a probability or a prior within (0;1)
+
+    Caution: A receiver under pressure stores energy like an explosive.
+
+    Caution: Never run with the guard off; belts and flywheels seize hands.
+
+    Source: Kass, Raftery, Bayes factors, J. Am. Stat. Assoc. 90 (1995) 773; JCGM 106:2012, 8.3,
+    guarded acceptance and guarded rejection
+    """
+    return _runtime.call("freeair_diagnosis_proof_judge")((cause, causes, findings, least, confidence,))
+
+
 DiagnosisRankResult = _collections.namedtuple(
     "DiagnosisRankResult", ['causes', 'reasons', 'findings', 'summary'])
 
@@ -13375,6 +13439,7 @@ __all__ = [
     "DiagnosisExpectationFromMachineResult",
     "DiagnosisFinding",
     "DiagnosisOptions",
+    "DiagnosisProof",
     "DiagnosisRankResult",
     "DiagnosisReason",
     "DiagnosisSubject",
@@ -13948,6 +14013,7 @@ __all__ = [
     "diagnosis_expectation_from_machine",
     "diagnosis_finding_compare",
     "diagnosis_finding_value",
+    "diagnosis_proof_judge",
     "diagnosis_rank",
     "diagnosis_subject_cause",
     "diagnosis_subject_reading",

@@ -1049,6 +1049,18 @@ class DiagnosisCheck(Structure):
     reserved: int
     def __init__(self, *, information: float | None = ..., effort_s: float | None = ..., information_rate_1_s: float | None = ..., check: int | None = ..., qualification: int | None = ..., cautions: int | None = ..., reserved: int | None = ...) -> None: ...
 
+class DiagnosisProof(Structure):
+    probability: float
+    probability_even: float
+    delivery: float
+    u_delivery: float
+    probability_delivery: float
+    verdict: int
+    gone: int
+    delivers: int
+    reading: int
+    def __init__(self, *, probability: float | None = ..., probability_even: float | None = ..., delivery: float | None = ..., u_delivery: float | None = ..., probability_delivery: float | None = ..., verdict: int | None = ..., gone: int | None = ..., delivers: int | None = ..., reading: int | None = ...) -> None: ...
+
 class DiagnosisOptions(Structure):
     pair_share: float
     confidence: float
@@ -3632,6 +3644,8 @@ def diagnosis_check_effort(*, check: int) -> DiagnosisCheckEffortResult: ...
 def diagnosis_check_effort(*, check: _Array) -> Any: ...
 
 def diagnosis_check_rank(*, subject: DiagnosisSubject, found: EvidenceReadings | None = ..., observation: _Sequence[int] | None = ..., answer: _Sequence[int] | None = ..., causes: _Sequence[DiagnosisCause], effort_s: _Sequence[float] | None = ..., checks_capacity: int | None = ...) -> _Sequence[DiagnosisCheck]: ...
+
+def diagnosis_proof_judge(*, cause: int, causes: _Sequence[DiagnosisCause], findings: _Sequence[DiagnosisFinding] | None = ..., least: float | None = ..., confidence: float | None = ...) -> DiagnosisProof: ...
 
 class DiagnosisRankResult(NamedTuple):
     causes: _Sequence[DiagnosisCause]
