@@ -84,6 +84,17 @@ def cautions(ranking, checks):
     return [fa.caution_text(caution=1 << k) for k in range(32) if bits >> k & 1]
 
 
+def prove(cause, before, after):
+    """Is the repair of this cause proved? Not the same as: is everything sound?"""
+    proof = fa.diagnosis_proof_judge(cause=cause, causes=after.causes, findings=after.findings)
+    was = next(c.probability for c in before.causes if c.cause == cause)
+    says = {fa.VERDICT_MEETS: "is proved", fa.VERDICT_FAILS: "did not take", fa.VERDICT_CANNOT_TELL: "is not proved yet"}
+    print(f"{title(fa.EVIDENCE_KIND_CAUSE, cause)}: {was:.2f} before, {proof.probability:.1g} now; "
+          f"it makes {100 * proof.delivery:.0f} % of what a sound machine would, at least 90 % "
+          f"with probability {proof.probability_delivery:.2f}: the repair {says[proof.verdict]}. "
+          "What is left to doubt was not looked at.\n")
+
+
 def main():
     machine, adjusted, delivery = fa.rating_complete(machine=NAMEPLATE)
     print("Demonstration: machine, site and readings are invented.\n")
@@ -106,10 +117,7 @@ def main():
     nothing = [(fa.EVIDENCE_BLOW_BACK_AT_INLET, fa.EVIDENCE_NO)]
     after, checks = diagnose(machine, repaired, nothing)
     report("After the repair, from the same start", after, checks)
-    cause = ranking.summary.cause
-    before, now = (next(c.probability for c in r.causes if c.cause == cause) for r in (ranking, after))
-    print(f"{title(fa.EVIDENCE_KIND_CAUSE, cause)}: {before:.2f} before, {now:.1g} now: the repair is "
-          f"{'proved' if now < 0.01 else 'not proved'}. What is left to doubt was not looked at.\n")
+    prove(ranking.summary.cause, ranking, after)
 
     fleet = [fa.EvidenceReadings(t_empty_to_cutout_s=400.0 + 12.0 * k, t_cutin_to_cutout_s=62.0 + 2.5 * k)
              for k in range(24)]
