@@ -1,77 +1,13 @@
 /* SPDX-License-Identifier: MIT */
 /* Properties of the crank-angle model. FREEAIR_LONG in the environment asks for
  * ten thousand random machines instead of a few hundred. */
-#include <freeair/cycle.h>
-#include <freeair/dry_air_ideal.h>
-#include <freeair/fault.h>
-#include <freeair/status.h>
-
 #include "../suite.h"
+#include "cycle.h"
 #include "random_machine.h"
 
+#include <freeair/dry_air_ideal.h>
+
 #include <check.h>
-#include <stdlib.h>
-
-static freeair_machine shop_unit(void)
-{
-  freeair_machine m = FREEAIR_MACHINE_INIT;
-  m.lp_bore_m = 0.12;
-  m.lp_stroke_m = 0.09;
-  m.speed_rev_s = 13.0;
-  m.arrangement = FREEAIR_MACHINE_SIDE_BY_SIDE;
-  return m;
-}
-
-static freeair_cycle_result point_of(const freeair_machine *m, const freeair_machine_site *s, double receiver,
-                                     double accuracy)
-{
-  freeair_cycle_result r = FREEAIR_CYCLE_RESULT_INIT;
-  ck_assert_int_ge(freeair_cycle_point(m, s, receiver, NAN, accuracy, &r), FREEAIR_OK);
-  return r;
-}
-
-static freeair_cycle_result faulty(int32_t fault, double severity, double receiver, double accuracy)
-{
-  freeair_machine m = shop_unit();
-  freeair_machine_site s = FREEAIR_MACHINE_SITE_INIT;
-  ck_assert_int_eq(freeair_fault_apply(&m, &s, fault, severity, &m, &s), FREEAIR_OK);
-  return point_of(&m, &s, receiver, accuracy);
-}
-
-static int how_many(int few, int many)
-{
-  return getenv("FREEAIR_LONG") != NULL ? many : few;
-}
-
-/* Large valves, no heat, no leaks: the closed forms of an ideal compressor,
- * volumetric efficiency 1 + c - c r^(1/k) and work k/(k-1) p1 V1 (r^((k-1)/k) - 1). */
-static freeair_machine ideal_machine(int32_t stages)
-{
-  freeair_machine m = FREEAIR_MACHINE_INIT;
-  m.stages = stages;
-  m.lp_bore_m = 0.1;
-  m.lp_stroke_m = 0.08;
-  m.speed_rev_s = 2.0;
-  m.motor_rated_slip = 0.0;
-  m.hp_bore_m = 0.055;
-  m.lp_suction_area_m2 = m.lp_discharge_area_m2 = 0.05;
-  m.hp_suction_area_m2 = m.hp_discharge_area_m2 = 0.05;
-  m.lp_suction_lift_pa = m.lp_discharge_lift_pa = m.hp_suction_lift_pa = m.hp_discharge_lift_pa = 50.0;
-  m.filter_area_m2 = 0.5;
-  m.check_valve_area_m2 = 0.5;
-  m.check_valve_lift_pa = 50.0;
-  m.plenum_m3 = 0.01;
-  m.line_m3 = 0.01;
-  m.line_ua_w_k = 0.0;
-  m.suction_ua_w_k = 0.0;
-  m.heat_coefficient = 0.0;
-  m.lp_ring_area_m2 = m.hp_ring_area_m2 = 0.0;
-  m.intercooler_m3 = 3.0;
-  m.intercooler_ua_w_k = 1e5;
-  m.intercooler_area_m2 = 0.5;
-  m.relief_set_pa = 9e5;
-  return m;
-}
 
 START_TEST(ideal_single_stage_tends_to_closed_forms)
 {
@@ -272,228 +208,6 @@ START_TEST(extreme_machines_never_fail)
 }
 END_TEST
 
-static double share(const freeair_machine *m, const freeair_machine_site *s, int32_t fault, double severity,
-                    double receiver)
-{
-  freeair_machine faulty_m = FREEAIR_MACHINE_INIT;
-  freeair_machine_site faulty_s = FREEAIR_MACHINE_SITE_INIT;
-  double displacement;
-  ck_assert_int_eq(freeair_machine_displacement(m, &displacement), FREEAIR_OK);
-  ck_assert_int_eq(freeair_fault_apply(m, s, fault, severity, &faulty_m, &faulty_s), FREEAIR_OK);
-  return point_of(&faulty_m, &faulty_s, receiver, 1e-5).delivery_m3_s / displacement;
-}
-
-/* Faults that cost delivery from the first to the last bit of severity. */
-static const int32_t always_costly[] = {
-    FREEAIR_FAULT_INTAKE_FILTER,    FREEAIR_FAULT_HP_GASKET_OUTSIDE, FREEAIR_FAULT_HP_RINGS,
-    FREEAIR_FAULT_INTERSTAGE_LEAK,  FREEAIR_FAULT_RELIEF_WEAK,       FREEAIR_FAULT_UNLOADER_LEAK,
-    FREEAIR_FAULT_BELT_SLIP,        FREEAIR_FAULT_PULLEY,            FREEAIR_FAULT_LOW_VOLTAGE,
-    FREEAIR_FAULT_RUN_CAPACITOR,
-};
-
-/* Paths that are open both ways: wide open they may throttle less than half open. */
-static const int32_t open_both_ways[] = {
-    FREEAIR_FAULT_LP_SUCTION_VALVE,   FREEAIR_FAULT_LP_DISCHARGE_VALVE, FREEAIR_FAULT_HP_SUCTION_VALVE,
-    FREEAIR_FAULT_HP_DISCHARGE_VALVE, FREEAIR_FAULT_CHECK_VALVE,        FREEAIR_FAULT_GASKET_BETWEEN,
-    FREEAIR_FAULT_LP_GASKET_OUTSIDE,
-};
-
-static const double kept = 1e-4; /* of the displacement: ten times the accuracy asked for */
-
-/* One machine in sixteenths of the severity: nothing rises, nothing jumps. What
- * does rise is listed in the next test. */
-START_TEST(faults_grow_smoothly)
-{
-  int32_t fault = _i;
-  freeair_machine m = shop_unit();
-  freeair_machine_site s = FREEAIR_MACHINE_SITE_INIT;
-  for (int pressure = 0; pressure < 2; pressure++) {
-    double receiver = pressure == 0 ? 4e5 : 10e5;
-    double before = share(&m, &s, fault, 0.0, receiver);
-    for (int i = 1; i <= 16; i++) {
-      double now = share(&m, &s, fault, i / 16.0, receiver);
-      ck_assert_msg(now >= before - 0.25, "%s at %d/16: %g after %g", freeair_fault_name(fault), i, now, before);
-      int exempt = fault == FREEAIR_FAULT_LP_DISCHARGE_VALVE || fault == FREEAIR_FAULT_HP_DISCHARGE_VALVE ||
-                   (fault == FREEAIR_FAULT_HP_SUCTION_VALVE && pressure == 0);
-      if (!exempt)
-        ck_assert_msg(now <= before + kept, "%s at %d/16: %g after %g", freeair_fault_name(fault), i, now, before);
-      before = now;
-    }
-  }
-}
-END_TEST
-
-/* The exceptions, as the reference solver has them too (tests/reference/test_cycle.c):
- * where the least delivery lies and how much the valve wide open regains. */
-START_TEST(wide_open_regains_what_the_guide_says)
-{
-  static const struct {
-    int twin;
-    int32_t fault;
-    double receiver;
-    int least; /* sixteenths */
-    double regained;
-  } rises[] = {
-      {0, FREEAIR_FAULT_LP_DISCHARGE_VALVE, 4e5, 9, 0.0035},  {0, FREEAIR_FAULT_LP_DISCHARGE_VALVE, 10e5, 9, 0.0037},
-      {0, FREEAIR_FAULT_HP_SUCTION_VALVE, 4e5, 11, 0.0002},   {0, FREEAIR_FAULT_HP_DISCHARGE_VALVE, 4e5, 6, 0.0010},
-      {0, FREEAIR_FAULT_HP_DISCHARGE_VALVE, 10e5, 7, 0.0276}, {1, FREEAIR_FAULT_LP_SUCTION_VALVE, 7e5, 5, 0.0410},
-      {1, FREEAIR_FAULT_LP_DISCHARGE_VALVE, 10e5, 3, 0.0879}, {1, FREEAIR_FAULT_LP_GASKET_OUTSIDE, 7e5, 12, 0.0024},
-  };
-  freeair_machine m = shop_unit();
-  freeair_machine_site s = FREEAIR_MACHINE_SITE_INIT;
-  if (rises[_i].twin) {
-    m.stages = 1;
-    m.lp_cylinders = 2;
-  }
-  double least = INFINITY;
-  double last = INFINITY;
-  int at = 0;
-  for (int i = 0; i <= 16; i++) {
-    double now = share(&m, &s, rises[_i].fault, i / 16.0, rises[_i].receiver);
-    if (now < least) {
-      least = now;
-      at = i;
-    } else {
-      ck_assert_double_gt(now, last - kept); /* one turn, no more */
-    }
-    last = now;
-  }
-  ck_assert_msg(abs(at - rises[_i].least) <= 1, "least at %d/16", at);
-  ck_assert_double_eq_tol(last - least, rises[_i].regained, 2e-4);
-}
-END_TEST
-
-START_TEST(random_machines_lose_more_by_every_bit)
-{
-  int n = how_many(3, 100);
-  for (int i = 0; i < n; i++) {
-    chance c = chance_of(900000u + (uint64_t)i);
-    freeair_machine m = random_machine(&c);
-    freeair_machine_site s = random_site(&c);
-    double receiver = log_between(&c, 1.1e5, m.stages == 2 ? 16e5 : 10e5);
-    for (size_t f = 0; f < sizeof always_costly / sizeof always_costly[0]; f++) {
-      int32_t applies = 0;
-      freeair_fault_applies(&m, always_costly[f], &applies);
-      double least = INFINITY;
-      for (int k = 0; applies && k <= 8; k++) {
-        double now = share(&m, &s, always_costly[f], k / 8.0, receiver);
-        ck_assert_msg(now <= least + kept, "machine %d, %s at %d/8: %g after %g", i,
-                      freeair_fault_name(always_costly[f]), k, now, least);
-        least = fmin(least, now);
-      }
-    }
-  }
-}
-END_TEST
-
-/* Delivery falls to its least and from there may rise once; what the rise takes
- * back in the end stays below 0.3 %. */
-START_TEST(random_machines_turn_but_once)
-{
-  int n = how_many(3, 100);
-  for (int i = 0; i < n; i++) {
-    chance c = chance_of(300000u + (uint64_t)i);
-    freeair_machine m = random_machine(&c);
-    freeair_machine_site s = random_site(&c);
-    double receiver = log_between(&c, 1.1e5, m.stages == 2 ? 16e5 : 10e5);
-    for (size_t f = 0; f < sizeof open_both_ways / sizeof open_both_ways[0]; f++) {
-      int32_t applies = 0;
-      freeair_fault_applies(&m, open_both_ways[f], &applies);
-      double first = 0.0;
-      double least = INFINITY;
-      double highest = 0.0; /* since the least */
-      for (int k = 0; applies && k <= 16; k++) {
-        double now = share(&m, &s, open_both_ways[f], k / 16.0, receiver);
-        if (k == 0) first = now;
-        if (now < least && !(highest > least + kept)) {
-          least = now;
-          highest = now;
-        }
-        highest = fmax(highest, now);
-        ck_assert_msg(!(highest > least + kept) || now > highest - 3e-3, "machine %d, %s turns again at %d/16: %g",
-                      i, freeair_fault_name(open_both_ways[f]), k, now);
-        ck_assert_double_lt(now, first + 0.2);
-      }
-    }
-  }
-}
-END_TEST
-
-/* A discharge valve that is stuck open makes one cylinder of cylinder and line,
- * and the check valve its discharge valve: volumetric efficiency
- * 1 + c' - c' r^(1/k), c' the clearance and the line over the swept volume. Half
- * open it throttles both ways and delivers less. */
-START_TEST(a_stuck_discharge_valve_leaves_its_work_to_the_check_valve)
-{
-  freeair_machine m = ideal_machine(1);
-  freeair_machine_site s = FREEAIR_MACHINE_SITE_INIT;
-  double swept = 0.25 * 3.14159265358979323846 * m.lp_bore_m * m.lp_bore_m * m.lp_stroke_m;
-  m.line_m3 = 0.2 * swept;
-  m.check_valve_area_m2 = 0.05;
-  for (double ratio = 2.0; ratio <= 5.0; ratio += 1.0) {
-    m.lp_discharge_leak_m2 = m.lp_discharge_area_m2;
-    double efficiency = 1.25 - 0.25 * pow(ratio, 1.0 / 1.4);
-    double open = point_of(&m, &s, ratio * 101325.0, 1e-5).delivery_m3_s;
-    ck_assert_double_eq_tol(open / (swept * m.speed_rev_s), efficiency, 3e-4);
-    m.lp_discharge_leak_m2 = 3.2e-6;
-    ck_assert_double_lt(point_of(&m, &s, ratio * 101325.0, 1e-5).delivery_m3_s, 0.99 * open);
-  }
-}
-END_TEST
-
-START_TEST(a_small_fault_is_a_small_change)
-{
-  double displacement;
-  freeair_machine m = shop_unit();
-  freeair_machine_displacement(&m, &displacement);
-  double sound = faulty(FREEAIR_FAULT_NONE, 0.0, 9e5, 1e-5).delivery_m3_s;
-  for (int32_t fault = 1; fault < freeair_fault_count(); fault++) {
-    double slightly = faulty(fault, 1e-4, 9e5, 1e-5).delivery_m3_s;
-    ck_assert_double_lt(fabs(slightly - sound) / displacement, 1e-4);
-  }
-}
-END_TEST
-
-/* Common practice, no source. */
-START_TEST(broken_first_suction_valve_blows_back)
-{
-  freeair_cycle_result sound = faulty(FREEAIR_FAULT_NONE, 0.0, 5e5, 1e-3);
-  freeair_cycle_result broken = faulty(FREEAIR_FAULT_LP_SUCTION_VALVE, 1.0, 5e5, 1e-3);
-  ck_assert_double_lt(sound.inlet_backflow_kg_s, 0.03 * sound.intake_kg_s);
-  ck_assert_double_gt(broken.inlet_backflow_kg_s, 0.5 * sound.intake_kg_s);
-  ck_assert_double_lt(broken.interstage_mean_pa, 1.05 * 101325.0);
-  ck_assert_double_lt(broken.delivery_m3_s, 0.4 * sound.delivery_m3_s);
-}
-END_TEST
-
-/* Common practice, no source. */
-START_TEST(second_stage_valves_lift_the_interstage_relief)
-{
-  freeair_cycle_result sound = faulty(FREEAIR_FAULT_NONE, 0.0, 9e5, 1e-3);
-  ck_assert_double_lt(sound.relief_kg_s, 1e-3 * sound.intake_kg_s);
-  static const int32_t valves[] = {FREEAIR_FAULT_HP_SUCTION_VALVE, FREEAIR_FAULT_HP_DISCHARGE_VALVE};
-  for (int i = 0; i < 2; i++) {
-    freeair_cycle_result bad = faulty(valves[i], 0.5, 9e5, 1e-3);
-    ck_assert_double_gt(bad.interstage_mean_pa, 1.2 * sound.interstage_mean_pa);
-    ck_assert_double_gt(bad.relief_kg_s, 0.05 * sound.intake_kg_s);
-  }
-}
-END_TEST
-
-/* Common practice, no source: slip leaves the interstage pressure almost alone;
- * a restricted filter and a worn first stage lower it. */
-START_TEST(interstage_pressure_tells_the_stage)
-{
-  double sound = faulty(FREEAIR_FAULT_NONE, 0.0, 9e5, 1e-3).interstage_mean_pa;
-  ck_assert_double_eq_tol(faulty(FREEAIR_FAULT_BELT_SLIP, 0.5, 9e5, 1e-3).interstage_mean_pa / sound, 1.0, 0.03);
-  ck_assert_double_eq_tol(faulty(FREEAIR_FAULT_DOWNSTREAM_LEAK, 0.7, 9e5, 1e-3).interstage_mean_pa / sound, 1.0, 1e-3);
-  ck_assert_double_lt(faulty(FREEAIR_FAULT_INTAKE_FILTER, 0.7, 9e5, 1e-3).interstage_mean_pa, 0.9 * sound);
-  ck_assert_double_lt(faulty(FREEAIR_FAULT_LP_RINGS, 0.7, 9e5, 1e-3).interstage_mean_pa, 0.9 * sound);
-  ck_assert_double_lt(faulty(FREEAIR_FAULT_LP_DISCHARGE_VALVE, 0.4, 9e5, 1e-3).interstage_mean_pa, 0.8 * sound);
-}
-END_TEST
-
-/* The area of the card is the indicated power. */
 /* A valve that closes tight lets nothing back, whatever the sound of the plenum. */
 START_TEST(only_a_leaking_valve_blows_back)
 {
@@ -513,6 +227,7 @@ START_TEST(only_a_leaking_valve_blows_back)
 }
 END_TEST
 
+/* The area of the card is the indicated power. */
 START_TEST(card_encloses_the_indicated_power)
 {
   freeair_machine m = shop_unit();
@@ -572,15 +287,6 @@ int main(void)
   tcase_add_test(tcase, accuracy_is_kept);
   tcase_add_test(tcase, random_machines_never_fail);
   tcase_add_test(tcase, extreme_machines_never_fail);
-  tcase_add_loop_test(tcase, faults_grow_smoothly, 1, freeair_fault_count());
-  tcase_add_loop_test(tcase, wide_open_regains_what_the_guide_says, 0, 8);
-  tcase_add_test(tcase, random_machines_lose_more_by_every_bit);
-  tcase_add_test(tcase, random_machines_turn_but_once);
-  tcase_add_test(tcase, a_stuck_discharge_valve_leaves_its_work_to_the_check_valve);
-  tcase_add_test(tcase, a_small_fault_is_a_small_change);
-  tcase_add_test(tcase, broken_first_suction_valve_blows_back);
-  tcase_add_test(tcase, second_stage_valves_lift_the_interstage_relief);
-  tcase_add_test(tcase, interstage_pressure_tells_the_stage);
   tcase_add_test(tcase, only_a_leaking_valve_blows_back);
   tcase_add_test(tcase, card_encloses_the_indicated_power);
   tcase_add_test(tcase, site_acts_as_physics_says);
