@@ -30,6 +30,16 @@ static char *copy(const char *text)
   return strcpy(need(malloc(strlen(text) + 1)), text);
 }
 
+/* A row that fails is found by its id: no other row of its file may have it. */
+static void refuse_twins(const rows *all, size_t from, const row *r)
+{
+  for (size_t i = from; i < all->n; i++)
+    if (strcmp(all->row[i].cell[ROW_ID], r->cell[ROW_ID]) == 0) {
+      fprintf(stderr, "%s: %s is the id of %s already\n", r->place, r->cell[ROW_ID], all->row[i].place);
+      exit(99);
+    }
+}
+
 static void read_file(const char *path, rows *all)
 {
   FILE *file = fopen(path, "r");
@@ -40,6 +50,7 @@ static void read_file(const char *path, rows *all)
   char *line = NULL;
   size_t room = 0;
   int header = 0;
+  const size_t first = all->n;
   for (int number = 1; getline(&line, &room, file) >= 0; number++) {
     line[strcspn(line, "\r\n")] = '\0';
     if (line[0] == '#' && header == 0 && strncmp(line, "# id\t", 5) != 0) continue;
@@ -62,6 +73,7 @@ static void read_file(const char *path, rows *all)
       }
       r.cell[i] = copy(cell);
     }
+    refuse_twins(all, first, &r);
     all->row = need(realloc(all->row, (all->n + 1) * sizeof(row)));
     all->row[all->n++] = r;
   }
