@@ -3,29 +3,9 @@
 #
 # The calculator as a person uses it: what it prints, and what it says to a mistake.
 set -u
-calc=${top_builddir:-.}/examples/calc/calc
-work=$(mktemp -d)
-trap 'rm -rf "$work"' EXIT INT TERM
-failed=0
-
-# expect STATUS PATTERN ARGUMENT...  the exit status, and an extended pattern in what is printed.
-expect()
-{
-  status=$1 pattern=$2
-  shift 2
-  "$calc" "$@" >"$work/out" 2>"$work/err"
-  got=$?
-  if [ $got != "$status" ] || ! cat "$work/out" "$work/err" | grep -q -E -e "$pattern"; then
-    echo "calc $*"
-    echo "  exit status $got, wanted $status; wanted to see: $pattern"
-    sed 's/^/  /' "$work/out" "$work/err"
-    failed=1
-  fi
-  if [ "$status" = 2 ] && [ -s "$work/out" ]; then
-    echo "calc $*: printed a result beside an error"
-    failed=1
-  fi
-}
+program=${top_builddir:-.}/examples/calc/calc
+# shellcheck source=examples/common/check.sh
+. "${top_srcdir:-.}/examples/common/check.sh"
 
 expect 0 '^atmosphere$' list
 expect 0 'atmosphere_altitude_from_pressure' list altitude

@@ -14,15 +14,9 @@ FREEAIR_LIBRARY=$(cd "$(dirname "$library")" && pwd)/libfreeair.so
 PYTHONPATH=$here/../../bindings/python/src
 PYTHONDONTWRITEBYTECODE=1
 export FREEAIR_LIBRARY PYTHONPATH PYTHONDONTWRITEBYTECODE
-work=$(mktemp -d)
-trap 'rm -rf "$work"' EXIT INT TERM
-failed=0
-
-fail()
-{
-  echo "diagnose: $*"
-  failed=1
-}
+program=$here/diagnose.py
+# shellcheck source=examples/common/check.sh
+. "${top_srcdir:-.}/examples/common/check.sh"
 
 "${PYTHON:-python3}" -W error "$here/diagnose.py" >"$work/out" 2>"$work/err" || fail "exit status $?: $(cat "$work/err")"
 # part HEADING: the first cause under it

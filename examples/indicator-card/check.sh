@@ -4,15 +4,8 @@
 # Cards of a sound machine and of one with each valve fault; the CSV file and the picture.
 set -u
 program=${top_builddir:-.}/examples/indicator-card/indicator_card
-work=$(mktemp -d)
-trap 'rm -rf "$work"' EXIT INT TERM
-failed=0
-
-fail()
-{
-  echo "indicator-card: $*"
-  failed=1
-}
+# shellcheck source=examples/common/check.sh
+. "${top_srcdir:-.}/examples/common/check.sh"
 
 "$program" --csv "$work/card.csv" >"$work/out" || fail "exit status $?"
 [ "$(wc -l <"$work/out")" = 5 ] || fail "five cards: $(cat "$work/out")"
@@ -30,11 +23,7 @@ awk -F'"' 'NR > 1 { split($3, c, ","); key = $2 c[2]; v = c[4]; p = c[5]
      END { for (key in work) { n++; if (work[key] <= 0) exit 1 } exit n != 10 }' "$work/card.csv" ||
   fail "a card does not enclose work"
 
-for wrong in 'speed=3 bar' 'fault=relief:2' 'stages=0'; do
-  "$program" "$wrong" >"$work/out" 2>"$work/err"
-  status=$?
-  if [ $status != 2 ] || [ ! -s "$work/err" ]; then fail "'$wrong' gave status $status"; fi
-done
+refuse 'speed=3 bar' 'fault=relief:2' 'stages=0'
 "$program" stages=1 >"$work/out" || fail "a single stage: exit status $?"
 [ "$(wc -l <"$work/out")" = 3 ] || fail "three cards of a single stage: $(cat "$work/out")"
 

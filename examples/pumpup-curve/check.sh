@@ -4,15 +4,8 @@
 # The curve of a sound machine and of faulty ones; the CSV file and the picture.
 set -u
 program=${top_builddir:-.}/examples/pumpup-curve/pumpup_curve
-work=$(mktemp -d)
-trap 'rm -rf "$work"' EXIT INT TERM
-failed=0
-
-fail()
-{
-  echo "pumpup-curve: $*"
-  failed=1
-}
+# shellcheck source=examples/common/check.sh
+. "${top_srcdir:-.}/examples/common/check.sh"
 
 "$program" --csv "$work/curve.csv" 'fault=belt slip:0.5' 'fault=unloader:1' >"$work/out" || fail "exit status $?"
 # common practice, no source: five minutes, a good minute of it from cut-in
@@ -24,11 +17,7 @@ grep -q 'stores\|holds energy' "$work/out" || fail "no caution"
 awk -F, 'NR > 1 && $1 == "\"sound\"" { if ($3 + 0 <= last) exit 1; last = $3 }' "$work/curve.csv" ||
   fail "the pressure does not rise"
 
-for wrong in 'bore=12 kg' 'fault=nothing' 'fault=belt slip:3' 'stages=3' nonsense; do
-  "$program" "$wrong" >"$work/out" 2>"$work/err"
-  status=$?
-  if [ $status != 2 ] || [ ! -s "$work/err" ]; then fail "'$wrong' gave status $status"; fi
-done
+refuse 'bore=12 kg' 'fault=nothing' 'fault=belt slip:3' 'stages=3' nonsense
 
 if ! command -v gnuplot >/dev/null; then
   echo "no gnuplot: the picture is not drawn"

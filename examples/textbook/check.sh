@@ -5,27 +5,11 @@
 # the program notices what is amiss in its data.
 set -u
 top=${top_srcdir:-.}
-book=${top_builddir:-.}/examples/textbook/textbook
+program=${top_builddir:-.}/examples/textbook/textbook
 TEXTBOOK_DATA=$top/examples/textbook
 export TEXTBOOK_DATA
-work=$(mktemp -d)
-trap 'rm -rf "$work"' EXIT INT TERM
-failed=0
-
-# expect STATUS PATTERN ARGUMENT...  the exit status, and an extended pattern in what is printed.
-expect()
-{
-  status=$1 pattern=$2
-  shift 2
-  "$book" "$@" >"$work/out" 2>"$work/err"
-  got=$?
-  if [ $got != "$status" ] || ! cat "$work/out" "$work/err" | grep -q -E -e "$pattern"; then
-    echo "textbook $*"
-    echo "  exit status $got, wanted $status; wanted to see: $pattern"
-    tail -n 30 "$work/out" "$work/err" | sed 's/^/  /'
-    failed=1
-  fi
-}
+# shellcheck source=examples/common/check.sh
+. "${top_srcdir:-.}/examples/common/check.sh"
 
 # spoil FILE OLD NEW STATUS PATTERN  alters the data, which must not pass.
 spoil()
@@ -52,7 +36,7 @@ expect 0 'We trust ours' rajput-ic-20-7
 expect 2 "no problem is about 'nonsense'" nonsense
 expect 2 'books\.json' --data "$work/nowhere"
 
-"$book" --markdown >"$work/page.md" || failed=1
+"$program" --markdown >"$work/page.md" || failed=1
 cmp "$work/page.md" "$top/doc/guide/textbook.md" || {
   diff "$top/doc/guide/textbook.md" "$work/page.md" | head -n 20
   echo "doc/guide/textbook.md is not what the data says: make textbook-page"
