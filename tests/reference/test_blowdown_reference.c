@@ -7,14 +7,11 @@
 #include <freeair/status.h>
 
 #include "../suite.h"
+#include "adams.h"
 
 #include <check.h>
 #include <cvode/cvode.h>
 #include <math.h>
-#include <nvector/nvector_serial.h>
-#include <sundials/sundials_context.h>
-#include <sunlinsol/sunlinsol_dense.h>
-#include <sunmatrix/sunmatrix_dense.h>
 
 static const double k = 1.4;
 static const double r = 287.05287;
@@ -73,28 +70,10 @@ static int target(realtype time, N_Vector y, realtype *root, void *data)
 /* Time at which the pressure reaches the target; the temperature then. */
 static double integrate(process *a, double p1, double t1, double *t2)
 {
-  SUNContext context;
-  ck_assert_int_eq(SUNContext_Create(NULL, &context), 0);
-  N_Vector y = N_VNew_Serial(2, context);
-  NV_Ith_S(y, 0) = p1 * volume / (r * t1);
-  NV_Ith_S(y, 1) = p1 * volume / (k - 1.0);
-  void *cvode = CVodeCreate(CV_ADAMS, context);
-  SUNMatrix matrix = SUNDenseMatrix(2, 2, context);
-  SUNLinearSolver solver = SUNLinSol_Dense(y, matrix, context);
-  ck_assert_int_eq(CVodeInit(cvode, balance, 0.0, y), CV_SUCCESS);
-  ck_assert_int_eq(CVodeSStolerances(cvode, 1e-12, 1e-14), CV_SUCCESS);
-  ck_assert_int_eq(CVodeSetUserData(cvode, a), CV_SUCCESS);
-  ck_assert_int_eq(CVodeSetLinearSolver(cvode, solver, matrix), CV_SUCCESS);
-  ck_assert_int_eq(CVodeSetMaxNumSteps(cvode, 1000000), CV_SUCCESS);
-  ck_assert_int_eq(CVodeRootInit(cvode, 1, target), CV_SUCCESS);
-  realtype time = 0.0;
-  ck_assert_int_eq(CVode(cvode, 1e9, y, &time, CV_NORMAL), CV_ROOT_RETURN);
-  *t2 = temperature(a, NV_Ith_S(y, 0), NV_Ith_S(y, 1));
-  SUNLinSolFree(solver);
-  SUNMatDestroy(matrix);
-  CVodeFree(&cvode);
-  N_VDestroy(y);
-  SUNContext_Free(&context);
+  const initial_value problem = {balance, target, a, 1e-14, 2};
+  double y[] = {p1 * volume / (r * t1), p1 * volume / (k - 1.0)};
+  const double time = adams(&problem, y, 1e9);
+  *t2 = temperature(a, y[0], y[1]);
   return time;
 }
 

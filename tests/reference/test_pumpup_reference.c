@@ -8,14 +8,11 @@
 #include <freeair/status.h>
 
 #include "../suite.h"
+#include "adams.h"
 
 #include <check.h>
 #include <cvode/cvode.h>
 #include <math.h>
-#include <nvector/nvector_serial.h>
-#include <sundials/sundials_context.h>
-#include <sunlinsol/sunlinsol_dense.h>
-#include <sunmatrix/sunmatrix_dense.h>
 
 static const double k = 1.4;
 static const double r = 287.05287;
@@ -64,33 +61,11 @@ static int target(realtype time, N_Vector y, realtype *root, void *data)
 }
 
 /* Fills until end_pa (until_s infinite) or until a time. Returns the time. */
-static double integrate(tank *a, double y0[3], double until_s)
+static double integrate(tank *a, double y[3], double until_s)
 {
-  SUNContext context;
-  ck_assert_int_eq(SUNContext_Create(NULL, &context), 0);
-  N_Vector y = N_VNew_Serial(3, context);
-  for (int i = 0; i < 3; i++) NV_Ith_S(y, i) = y0[i];
-  void *cvode = CVodeCreate(CV_ADAMS, context);
-  SUNMatrix matrix = SUNDenseMatrix(3, 3, context);
-  SUNLinearSolver solver = SUNLinSol_Dense(y, matrix, context);
-  ck_assert_int_eq(CVodeInit(cvode, balance, 0.0, y), CV_SUCCESS);
-  ck_assert_int_eq(CVodeSStolerances(cvode, 1e-12, 1e-13), CV_SUCCESS);
-  ck_assert_int_eq(CVodeSetUserData(cvode, a), CV_SUCCESS);
-  ck_assert_int_eq(CVodeSetLinearSolver(cvode, solver, matrix), CV_SUCCESS);
-  ck_assert_int_eq(CVodeSetMaxNumSteps(cvode, 1000000), CV_SUCCESS);
-  int to_pressure = isinf(until_s);
-  if (to_pressure) ck_assert_int_eq(CVodeRootInit(cvode, 1, target), CV_SUCCESS);
-  if (!to_pressure) ck_assert_int_eq(CVodeSetStopTime(cvode, until_s), CV_SUCCESS);
-  realtype time = 0.0;
-  int end = CVode(cvode, to_pressure ? 1e6 : until_s, y, &time, CV_NORMAL);
-  ck_assert(to_pressure ? end == CV_ROOT_RETURN : end >= 0);
-  for (int i = 0; i < 3; i++) y0[i] = NV_Ith_S(y, i);
-  SUNLinSolFree(solver);
-  SUNMatDestroy(matrix);
-  CVodeFree(&cvode);
-  N_VDestroy(y);
-  SUNContext_Free(&context);
-  return time;
+  const int to_pressure = isinf(until_s);
+  const initial_value problem = {balance, to_pressure ? target : NULL, a, 1e-13, 3};
+  return adams(&problem, y, to_pressure ? 1e6 : until_s);
 }
 
 static tank tank_of(double volume, double end_pa)
