@@ -360,6 +360,19 @@ static void solve_columns(const double *w, int n, int columns, double x[FREEAIR_
   }
 }
 
+/* The trapezoidal rule asks for it before the step and after. */
+static void add_half_of_the_heat(const freeair__cycle *c, const stepper *p, double h, int columns,
+                                 freeair__cycle_tangent *g)
+{
+  for (int v = 0; v < c->n_cylinders; v++) {
+    const double *slope = p->slopes.heat[v];
+    double *row = g->heat[v];
+    int at = 2 * v;
+    for (int q = 0; q < columns; q++)
+      row[q] += 0.5 * h * (slope[0] * g->state[at][q] + slope[1] * g->state[at + 1][q]);
+  }
+}
+
 /* Carries the tangent over a step of which w is the factored matrix, by a
  * damped approximation of first order: it serves Newton's method alone. */
 static void carry_tangent(const freeair__cycle *c, const stepper *p, double h, freeair__cycle_tangent *g)
@@ -383,23 +396,11 @@ static void carry_tangent(const freeair__cycle *c, const stepper *p, double h, f
   }
   solve_columns(p->w, n, columns, twice);
   double minus = (1.0 - 2.0 * gamma_) / gamma_;
-  for (int v = 0; v < c->n_cylinders; v++) {
-    const double *slope = p->slopes.heat[v];
-    double *row = g->heat[v];
-    int at = 2 * v;
-    for (int q = 0; q < columns; q++)
-      row[q] += 0.5 * h * (slope[0] * g->state[at][q] + slope[1] * g->state[at + 1][q]);
-    row[n + v] += h * p->slopes.heat_slope[v];
-  }
+  add_half_of_the_heat(c, p, h, columns, g);
+  for (int v = 0; v < c->n_cylinders; v++) g->heat[v][n + v] += h * p->slopes.heat_slope[v];
   for (int i = 0; i < n; i++)
     for (int q = 0; q < columns; q++) g->state[i][q] = lead * twice[i][q] - minus * once[i][q];
-  for (int v = 0; v < c->n_cylinders; v++) {
-    const double *slope = p->slopes.heat[v];
-    double *row = g->heat[v];
-    int at = 2 * v;
-    for (int q = 0; q < columns; q++)
-      row[q] += 0.5 * h * (slope[0] * g->state[at][q] + slope[1] * g->state[at + 1][q]);
-  }
+  add_half_of_the_heat(c, p, h, columns, g);
 }
 
 static void start_tangent(const freeair__cycle *c, freeair__cycle_tangent *g)
