@@ -11,7 +11,7 @@ a FreeairError that names the argument, a reservation warns with FreeairWarning.
     84556
 """
 
-from ._runtime import (  # noqa: F401
+from ._errors import (  # noqa: F401
     DataError,
     DimensionError,
     DomainError,
@@ -22,10 +22,9 @@ from ._runtime import (  # noqa: F401
     NotFoundError,
     NullError,
     ResultOverflowError,
-    Structure,
     StructureVersionError,
     UnsupportedError,
-    map_status,
 )
+from ._runtime import Structure, map_status  # noqa: F401
 from ._generated import *  # noqa: F401,F403
 from ._version import VERSION as __version__  # noqa: F401

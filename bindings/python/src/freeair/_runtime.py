@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-"""How a call reaches the C library: loading, checking, arrays, errors.
+"""How a call reaches the C library: checking, arrays, errors.
 
 What each function takes is not written here: the library describes itself
 (freeair_function_find and its kin), and this module reads that description.
@@ -7,15 +7,12 @@ What each function takes is not written here: the library describes itself
 
 import collections
 import ctypes
-import ctypes.util
 import functools
-import importlib.machinery
 import math
-import os
-import pathlib
 import warnings
 
-from ._version import VERSION, VERSION_NUMBER
+from ._errors import ERRORS, FreeairError, FreeairWarning
+from ._library import LIBRARY
 
 try:
     import numpy
@@ -31,114 +28,11 @@ C_TYPES = {DOUBLE: ctypes.c_double, INT32: ctypes.c_int32, UINT32: ctypes.c_uint
 DTYPES = {DOUBLE: "float64", INT32: "int32", UINT32: "uint32", SIZE: "uintp"}
 
 
-class FreeairError(Exception):
-    """A call failed. The library's outputs would all be NaN."""
-
-    def __init__(self, message, *, status, function, argument=None, value=None, range=None):
-        super().__init__(message)
-        self.status = status  # the library's code, for example freeair.ERR_DOMAIN
-        self.function = function
-        self.argument = argument  # name of the argument at fault, where one can be named
-        self.value = value
-        self.range = range
-
-
-class DomainError(FreeairError, ValueError):
-    """An argument is not a number, infinite, or outside its documented range."""
-
-
-class NoSolutionError(FreeairError, ArithmeticError):
-    """The arguments are in range, but no state satisfies them together."""
-
-
-class NoConvergenceError(FreeairError, ArithmeticError):
-    """An iteration reached its documented limit."""
-
-
-class ResultOverflowError(FreeairError, OverflowError):
-    """The result is too large to represent."""
-
-
-class StructureVersionError(FreeairError, TypeError):
-    """A structure's size is not one the library knows."""
-
-
-class DataError(FreeairError, ValueError):
-    """Too few usable data points."""
-
-
-class NotFoundError(FreeairError, LookupError):
-    """No entry has this name."""
-
-
-class DimensionError(FreeairError, ValueError):
-    """The unit measures another kind of quantity."""
-
-
-class NullError(FreeairError, TypeError):
-    """A required argument is missing."""
-
-
-class UnsupportedError(FreeairError, TypeError):
-    """The function cannot be called in this way."""
-
-
-class FreeairWarning(UserWarning):
-    """The result is valid, with a reservation."""
-
-
-ERRORS = {-1: NullError, -2: DomainError, -3: NoSolutionError, -4: NoConvergenceError, -5: ResultOverflowError,
-          -6: StructureVersionError, -7: DataError, -8: NotFoundError, -9: DimensionError, -10: UnsupportedError}
-
-
 class _Parameter(ctypes.Structure):
     _fields_ = [(n, ctypes.c_char_p) for n in ("name", "brief", "unit", "range", "fallback", "choice")]
     _fields_ += [("structure", ctypes.c_void_p), ("lower", ctypes.c_double), ("upper", ctypes.c_double),
                  ("type", ctypes.c_int32), ("flags", ctypes.c_uint32), ("offset", ctypes.c_uint32),
                  ("size", ctypes.c_uint32), ("length_index", ctypes.c_int32), ("stride_index", ctypes.c_int32)]
-
-
-def _candidates():
-    named = os.environ.get("FREEAIR_LIBRARY")
-    if named:
-        yield named
-        return
-    here = pathlib.Path(__file__).parent
-    for suffix in importlib.machinery.EXTENSION_SUFFIXES:
-        path = here / ("_bundled" + suffix)
-        if path.exists():
-            yield str(path)
-    found = ctypes.util.find_library("freeair")
-    if found:
-        yield found
-    yield "libfreeair.so.0"
-
-
-def _load():
-    tried = []
-    for name in _candidates():
-        try:
-            library = ctypes.CDLL(name)
-        except OSError as reason:
-            tried.append(f"{name} ({reason})")
-            continue
-        try:
-            library.freeair_version_number.restype = ctypes.c_uint32
-            have = library.freeair_version_number()
-        except AttributeError:
-            tried.append(f"{name} (not libfreeair)")
-            continue
-        if have < VERSION_NUMBER:
-            library.freeair_version_text.restype = ctypes.c_char_p
-            tried.append(f"{name} (release {library.freeair_version_text().decode()} is too old: this binding "
-                         f"needs {VERSION} or newer)")
-            continue
-        return library
-    raise ImportError("cannot load libfreeair; tried " + "; ".join(tried)
-                      + ". Install the library, or name it in the environment variable FREEAIR_LIBRARY.")
-
-
-LIBRARY = _load()
 
 
 def _declare(name, restype, *argtypes):
