@@ -261,6 +261,11 @@ static int32_t rank_on_model(assessment *a, const freeair_diagnosis_options *opt
   double t_s[VISIT_POINTS], p_pa[VISIT_POINTS];
   size_t n_log = 0;
   how.receiver_pa = v->readings_at_pa;
+  how.air_m3_s = v->air_m3_s;
+  how.energy_price = v->energy_price;
+  /* points of a run are read from a moving needle and a stopwatch, by eye */
+  how.u_log_s = 1.0;
+  how.u_log_pa = 0.01 * (a->machine.cut_out_pa - v->site.barometric_pa);
   found.delivery_m3_s = found.u_delivery_m3_s = NAN;
   found.t_empty_to_cutout_s = found.t_cutin_to_cutout_s = NAN;
   for (size_t i = 0; i < a->n_runs; i++) {
@@ -327,6 +332,12 @@ static int diagnose(assessment *a)
                                         sizeof a->check[0], ASSESS_CHECKS, &a->n_checks);
   if (status < 0) return refuse(a, "%s: no next check: %s", v->path, freeair_status_text(status));
   if (a->n_checks > ASSESS_CHECKS) a->n_checks = ASSESS_CHECKS;
+  a->proof = (freeair_diagnosis_proof)FREEAIR_DIAGNOSIS_PROOF_INIT;
+  if (v->repaired == FREEAIR_EVIDENCE_CAUSE_NONE) return 1;
+  status = freeair_diagnosis_proof_judge(v->repaired, a->cause, sizeof a->cause[0], a->n_causes, a->finding,
+                                         sizeof a->finding[0], a->n_findings, a->limit, confidence, &a->proof);
+  if (status == FREEAIR_ERR_DATA) return refuse(a, "%s: /repaired: this machine cannot have that", v->path);
+  if (status < 0) return refuse(a, "%s: /repaired: %s", v->path, freeair_status_text(status));
   return 1;
 }
 

@@ -58,6 +58,7 @@ typedef struct assessment {
   freeair_diagnosis_finding finding[ASSESS_FINDINGS];
   freeair_diagnosis_check check[ASSESS_CHECKS];
   size_t n_causes, n_effects, n_reasons, n_findings, n_checks;
+  freeair_diagnosis_proof proof; /* of the repair, where one was made */
   uint32_t cautions; /* of all that is advised */
   char message[VISIT_TEXT];
 } assessment;

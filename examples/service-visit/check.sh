@@ -57,6 +57,13 @@ change()
 shows "$visits/hot-and-high.json" 'Delivery: meets' '1\. Nothing wrong' 'the site alone makes the difference' \
   'too much, since the gas heats' 'Isolate the machine'
 shows "$visits/lp-valve.json" 'Delivery: SHORT' 'SOMETHING IS WRONG' '1\. LP suction valve' 'Air blows back at the intake'
+shows "$visits/lp-valve-repaired.json" 'Repaired: LP suction valve.* The repair is PROVED' '1\. Nothing wrong' 'EUR a year'
+# common practice, no source: who finds the same slow rise and the same blow-back has not repaired it
+sed 's/"5:55"/"9:20"/; s/"47 s"/"80 s"/; s/"blow_back_at_inlet": "no"/"blow_back_at_inlet": "yes"/' \
+  "$visits/lp-valve-repaired.json" >"$work/not-repaired.json"
+shows "$work/not-repaired.json" 'The repair is NOT PROVED: what was found speaks against it'
+sed '/"pumpups"/,/^  \],/d' "$visits/lp-valve-repaired.json" >"$work/no-test.json"
+shows "$work/no-test.json" 'Without a pump-up test from the same start nothing is proved.* NOT PROVED YET'
 shows "$visits/slipping-belt.json" 'Delivery: SHORT' '1\. Belt slips' 'Belt slip from the two speeds: 19 %|Belt slip from the two speeds: 20 %'
 shows "$visits/weak-capacitor.json" 'OUT of its limits' '1\. (Run capacitor weak|Low supply voltage)' 'MORE than 10 %' 'A capacitor can kill'
 shows "$visits/leaking-system.json" '1\. Leak, open drain or demand' 'loaded 6[0-9] % of the time'
@@ -88,6 +95,14 @@ change 's/"to": "175 psig"/"to": "-1 psig"/' falling
 refused '/pumpups/0: the pressure does not rise' "$work/falling.json"
 change 's/"stages": 2/"stages": 3/' stages
 refused '/machine/stages: 3 .*outside the range \[1;2\]' "$work/stages.json"
+change 's/"report_units"/"repaired": "belt_snapped", "report_units"/' unknown-cause
+refused '/repaired: there is no such cause' "$work/unknown-cause.json"
+change 's/"stages": 2/"stages": 1/; s/"hp_bore": "[^"]*",//; s/"report_units"/"repaired": "hp_suction_valve", "report_units"/' cannot-have
+refused '/repaired: this machine cannot have that' "$work/cannot-have.json"
+change 's/"report_units"/"energy": {"price_per_kwh": "cheap"}, "report_units"/' price
+refused '/energy/price_per_kwh: a number is wanted' "$work/price.json"
+change 's/"report_units"/"energy": {"air_used": "-3 cfm"}, "report_units"/' air
+refused '/energy/air_used: .* cannot be' "$work/air.json"
 change '$d' truncated
 refused 'truncated.json:[0-9]+:[0-9]+: ' "$work/truncated.json"
 refused 'missing.json' "$work/missing.json"

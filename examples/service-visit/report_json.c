@@ -78,6 +78,9 @@ static json_t *causes(const assessment *a)
       const freeair_diagnosis_reason *r = &a->reason[k];
       if (r->cause != c->cause) continue;
       json_t *item = json_pack("{s:o}", "log_odds", number(r->log_odds));
+      if (!isnan(r->found)) json_object_set_new(item, "found", number(r->found));
+      if (!isnan(r->expected)) json_object_set_new(item, "expected", number(r->expected));
+      if (!isnan(r->predicted)) json_object_set_new(item, "predicted", number(r->predicted));
       if (r->reading > 0)
         json_object_set_new(item, "reading", name_of(FREEAIR_EVIDENCE_KIND_READING, r->reading));
       else
@@ -152,6 +155,15 @@ void report_json(const assessment *a)
   json_object_set_new(summary, "verdict", json_string(verdict_name(a->summary.verdict)));
   json_object_set_new(summary, "cause", name_of(FREEAIR_EVIDENCE_KIND_CAUSE, a->summary.cause));
   json_object_set_new(root, "summary", summary);
+  if (a->v->repaired != FREEAIR_EVIDENCE_CAUSE_NONE) {
+    json_t *proof = structure("freeair_diagnosis_proof", &a->proof);
+    json_object_set_new(proof, "cause", name_of(FREEAIR_EVIDENCE_KIND_CAUSE, a->v->repaired));
+    json_object_set_new(proof, "verdict", json_string(verdict_name(a->proof.verdict)));
+    json_object_set_new(proof, "gone", json_string(verdict_name(a->proof.gone)));
+    json_object_set_new(proof, "delivers", json_string(verdict_name(a->proof.delivers)));
+    json_object_set_new(proof, "reading", name_of(FREEAIR_EVIDENCE_KIND_READING, a->proof.reading));
+    json_object_set_new(root, "proof", proof);
+  }
   if (a->has_machine) {
     json_object_set_new(root, "machine", structure("freeair_machine", &a->machine));
     json_object_set_new(root, "expected_point", structure("freeair_cycle_result", &a->point));

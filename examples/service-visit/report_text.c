@@ -212,6 +212,34 @@ static void log_found(const assessment *a)
     printf("    Fewer than three complete cycles: take the means with care.\n");
 }
 
+/* Not the same as "all is sound": what nobody looked at may still be wrong. */
+static void proof(const assessment *a)
+{
+  const freeair_diagnosis_proof *p = &a->proof;
+  char t[SHOWN], u[SHOWN], text[VISIT_TEXT], share[VISIT_TEXT] = "";
+  if (a->v->repaired == FREEAIR_EVIDENCE_CAUSE_NONE) return;
+  const char *cause = freeair_evidence_title(FREEAIR_EVIDENCE_KIND_CAUSE, a->v->repaired);
+  if (!isnan(p->delivery))
+    snprintf(share, sizeof share, " By the %s it makes %s of what it should; at least %.0f %% with a probability of %s.",
+             p->reading == FREEAIR_EVIDENCE_TIME_FROM_EMPTY   ? "time from empty"
+             : p->reading == FREEAIR_EVIDENCE_TIME_FROM_CUTIN ? "time from cut-in"
+                                                              : "delivery",
+             show_percent(p->delivery, t), 100.0 * a->limit, show_probability(p->probability_delivery, u));
+  else if (p->delivers == FREEAIR_VERDICT_FAILS)
+    snprintf(share, sizeof share, " It still levels off below cut-out.");
+  else
+    snprintf(share, sizeof share, " Without a pump-up test from the same start nothing is proved.");
+  const char *says = "The repair is PROVED.";
+  if (p->verdict == FREEAIR_VERDICT_CANNOT_TELL)
+    says = "The repair is NOT PROVED YET: make the next checks, and the test again.";
+  else if (p->verdict == FREEAIR_VERDICT_FAILS)
+    says = p->gone == FREEAIR_VERDICT_MEETS ? "That cause is gone, and air is MISSING STILL: something else is wrong too."
+                                            : "The repair is NOT PROVED: what was found speaks against it.";
+  snprintf(text, sizeof text, "%s. That it is still there has a probability of %s, from even odds %s.%s %s", cause,
+           show_probability(p->probability, t), show_probability(p->probability_even, u), share, says);
+  print_wrapped("  Repaired: ", 12, text);
+}
+
 static void verdict(const assessment *a)
 {
   char t[SHOWN], u[SHOWN], w[SHOWN], text[VISIT_TEXT];
@@ -250,12 +278,13 @@ static void verdict(const assessment *a)
              fabs(f->disagreement));
     print_wrapped("  Contradiction: ", 17, text);
   }
+  proof(a);
 }
 
 static void reasons(const assessment *a, int32_t cause, int against)
 {
   int shown = 0;
-  char t[SHOWN], u[SHOWN], text[VISIT_TEXT];
+  char t[SHOWN], u[SHOWN], w[SHOWN], text[VISIT_TEXT];
   for (size_t i = 0; i < a->n_reasons && shown < REASONS_SHOWN; i++) {
     const freeair_diagnosis_reason *r = &a->reason[i];
     if (r->cause != cause || (r->log_odds < 0.0) != against || fabs(r->log_odds) < 0.3) continue;
@@ -269,11 +298,14 @@ static void reasons(const assessment *a, int32_t cause, int against)
     if (r->reading == FREEAIR_EVIDENCE_DELIVERY && isnan(r->found))
       snprintf(text, sizeof text, "how the pressure rose, %s %s likely", odds, against ? "less" : "more");
     else if (r->reading > 0)
-      snprintf(text, sizeof text, "%s %s%s%s%s, %s %s likely",
+      snprintf(text, sizeof text, "%s %s%s%s%s%s%s, %s %s likely",
                freeair_evidence_title(FREEAIR_EVIDENCE_KIND_READING, r->reading),
                show_reading(a, r->reading, r->found, t), isnan(r->expected) ? "" : " (sound: ",
-               isnan(r->expected) ? "" : show_reading(a, r->reading, r->expected, u), isnan(r->expected) ? "" : ")",
-               odds, against ? "less" : "more");
+               isnan(r->expected) ? "" : show_reading(a, r->reading, r->expected, u),
+               isnan(r->expected) || !isfinite(r->predicted) || cause == FREEAIR_EVIDENCE_HEALTHY ? "" : ", with this cause: ",
+               isnan(r->expected) || !isfinite(r->predicted) || cause == FREEAIR_EVIDENCE_HEALTHY
+                   ? "" : show_reading(a, r->reading, r->predicted, w),
+               isnan(r->expected) ? "" : ")", odds, against ? "less" : "more");
     else
       snprintf(text, sizeof text, "%s%s, %s %s likely", r->answer == FREEAIR_EVIDENCE_NO ? "not seen: " : "",
                freeair_evidence_title(FREEAIR_EVIDENCE_KIND_OBSERVATION, r->observation), odds,
@@ -290,6 +322,16 @@ static size_t causes_shown(const assessment *a)
   return n;
 }
 
+/* What it costs now, where the use of air is known, and in money where the price of energy is. */
+static void money(const assessment *a, const freeair_inference_effect *e)
+{
+  char t[SHOWN];
+  if (isnan(e->waste_w) || isinf(e->waste_w) || e->waste_w <= 0.0) return;
+  printf("       now       wastes %s of electrical power", show(a->v, e->waste_w, "W", SHOW_DIFFERENCE, t));
+  if (!isnan(e->cost)) printf(", %.0f %s a year", e->cost * 3600.0 * 8760.0, a->v->currency);
+  putchar('\n');
+}
+
 static void causes(const assessment *a)
 {
   char t[SHOWN], u[SHOWN];
@@ -298,11 +340,17 @@ static void causes(const assessment *a)
     const freeair_diagnosis_cause *c = &a->cause[i];
     printf("  %zu. %-44s %s", i + 1, freeair_evidence_title(FREEAIR_EVIDENCE_KIND_CAUSE, c->cause),
            show_probability(c->probability, t));
-    if (!isnan(c->severity) && c->severity > 0.02 && c->cause != FREEAIR_EVIDENCE_HEALTHY) {
+    const freeair_inference_effect *e = i < a->n_effects ? &a->effect[i] : NULL;
+    const int costs = !isnan(c->severity) && c->severity > 0.02 && c->cause != FREEAIR_EVIDENCE_HEALTHY;
+    if (costs) {
       printf("   costs about %s of the delivery", show_percent(c->severity, t));
-      if (!isnan(c->u_severity)) printf(" (+- %s)", show_percent(c->u_severity, u));
+      if (e != NULL && !isnan(e->lost_low))
+        printf(" (%.0f to %s)", 100.0 * e->lost_low, show_percent(e->lost_high, u));
+      else if (!isnan(c->u_severity))
+        printf(" (+- %s)", show_percent(c->u_severity, u));
     }
     putchar('\n');
+    if (costs && e != NULL) money(a, e);
     reasons(a, c->cause, 0);
     reasons(a, c->cause, 1);
     if (c->group > 0 && c->check > 0) {

@@ -4,7 +4,8 @@
  * and how to prove the repair. On the public interface alone.
  *
  * Introduces: freeair_rating_complete, freeair_cycle_point, freeair_prediction_pumpup,
- * freeair_pumpup_analyse, freeair_pressure_log_segment, freeair_diagnosis_rank.
+ * freeair_pumpup_analyse, freeair_pressure_log_segment, freeair_inference_rank,
+ * freeair_diagnosis_rank, freeair_diagnosis_check_rank, freeair_diagnosis_proof_judge.
  */
 #include "report.h"
 
@@ -53,7 +54,7 @@ int main(int argc, char **argv)
 {
   static const struct argp_option known[] = {
       {"json", 'j', NULL, 0, "Print everything as JSON, in SI", 0},
-      {"vocabulary", 'v', NULL, 0, "List the names of readings and observations", 0},
+      {"vocabulary", 'v', NULL, 0, "List the names of readings, observations and causes", 0},
       {0},
   };
   static const struct argp parser = {
@@ -65,6 +66,7 @@ int main(int argc, char **argv)
   if (o.vocabulary) {
     list(FREEAIR_EVIDENCE_KIND_READING, "readings");
     list(FREEAIR_EVIDENCE_KIND_OBSERVATION, "observations");
+    list(FREEAIR_EVIDENCE_KIND_CAUSE, "causes");
     return EXIT_SUCCESS;
   }
   if (!visit_read(&v, o.path)) {

@@ -409,6 +409,31 @@ static int log_key(reader *r, const char *key, const json_t *value)
   return refuse(r, "there is no such entry in a log");
 }
 
+/* What the air is used for is nobody's business, how much of it and at what price says what a fault costs. */
+static int energy_key(reader *r, const char *key, const json_t *value)
+{
+  visit *v = r->v;
+  if (strcmp(key, "currency") == 0) return read_text(r, value, v->currency, sizeof v->currency);
+  if (strcmp(key, "air_used") == 0) {
+    if (!read_quantity(r, value, "m3/s", 0, &v->air_m3_s)) return 0;
+    return v->air_m3_s >= 0.0 && v->air_m3_s <= 1000.0 ? 1 : refuse(r, "%.6g m3/s cannot be", v->air_m3_s);
+  }
+  if (strcmp(key, "price_per_kwh") != 0) return refuse(r, "there is no such entry in the energy");
+  if (!json_is_number(value) || !(json_number_value(value) >= 0.0) || !(json_number_value(value) <= 3.6e6))
+    return refuse(r, "a number is wanted, the price of a kilowatt-hour");
+  v->energy_price = json_number_value(value) / 3.6e6;
+  return 1;
+}
+
+static int read_repaired(reader *r, const json_t *value)
+{
+  const char *text = json_is_string(value) ? json_string_value(value) : "";
+  if (freeair_evidence_find(FREEAIR_EVIDENCE_KIND_CAUSE, text, &r->v->repaired) == FREEAIR_OK &&
+      r->v->repaired > FREEAIR_EVIDENCE_OTHER)
+    return 1;
+  return refuse(r, "there is no such cause to repair; --vocabulary lists them");
+}
+
 static int root_key(reader *r, const char *key, const json_t *value)
 {
   visit *v = r->v;
@@ -426,6 +451,8 @@ static int root_key(reader *r, const char *key, const json_t *value)
   if (strcmp(key, "observations") == 0) return each_key(r, value, observation_key);
   if (strcmp(key, "pumpups") == 0) return read_runs(r, value);
   if (strcmp(key, "log") == 0) return each_key(r, value, log_key);
+  if (strcmp(key, "energy") == 0) return each_key(r, value, energy_key);
+  if (strcmp(key, "repaired") == 0) return read_repaired(r, value);
   if (strcmp(key, "capacitors") == 0) {
     if (!json_is_array(value) || json_array_size(value) > 2) return refuse(r, "a list of one or two is wanted");
     for (size_t i = 0; i < json_array_size(value); i++) {
@@ -457,7 +484,9 @@ int visit_read(visit *v, const char *path)
                .u_receiver_m3 = NAN,
                .piping_m3 = 0.0,
                .readings = FREEAIR_EVIDENCE_READINGS_INIT,
-               .readings_at_pa = NAN};
+               .readings_at_pa = NAN,
+               .air_m3_s = NAN,
+               .energy_price = NAN};
   reader r = {.v = v, .barometer_pa = NAN};
   json_t *root = json_load_file(path, JSON_REJECT_DUPLICATES, &error);
   if (root == NULL) {

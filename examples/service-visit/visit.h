@@ -59,6 +59,10 @@ typedef struct visit {
   visit_capacitor capacitor[2];
   size_t n_capacitors;
   visit_log log;
+  int32_t repaired;    /* the cause that was repaired before these readings; 0 for none */
+  double air_m3_s;     /* free air that is used, as a mean over time */
+  double energy_price; /* of a joule, in the currency named */
+  char currency[16];
   char message[VISIT_TEXT]; /* what is wrong, with file and place */
 } visit;
 
