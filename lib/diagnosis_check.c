@@ -115,6 +115,28 @@ static int32_t read_taken(const freeair_diagnosis_subject *subject, const freeai
   return FREEAIR_OK;
 }
 
+/* A pump-up test with the service valve closed brings all its observations. */
+static void read_test(const freeair_diagnosis_subject *subject, const freeair_evidence_readings *found, state *s)
+{
+  static const int32_t any[] = {FREEAIR_EVIDENCE_DELIVERY, FREEAIR_EVIDENCE_TIME_FROM_EMPTY,
+                                FREEAIR_EVIDENCE_TIME_FROM_CUTIN, FREEAIR_EVIDENCE_LEVEL_OFF};
+  freeair_diagnosis_subject known = FREEAIR_DIAGNOSIS_SUBJECT_INIT;
+  freeair__structure_read(&known, sizeof known, subject, FREEAIR_DIAGNOSIS_SUBJECT_BASELINE);
+  int tested = 0;
+  for (size_t i = 0; i < FREEAIR__COUNT(any); i++) {
+    double value;
+    double u;
+    freeair_evidence_readings_get(found, any[i], &value, &u);
+    tested = tested || freeair__given(value);
+  }
+  if (!tested || known.service_valve_closed != FREEAIR_EVIDENCE_YES) return;
+  s->open_reading[FREEAIR_EVIDENCE_DELIVERY] = 0;
+  for (int32_t o = 1; o < FREEAIR__OBSERVATIONS; o++)
+    if (freeair_evidence_check_for(FREEAIR_EVIDENCE_KIND_OBSERVATION, o) == FREEAIR_EVIDENCE_PUMP_UP_TEST &&
+        s->answers[o] == FREEAIR_EVIDENCE_NOT_CHECKED)
+      s->answers[o] = FREEAIR_EVIDENCE_NO;
+}
+
 static int32_t read_causes(const freeair_diagnosis_cause *causes, size_t stride, size_t n, state *s)
 {
   if (n > 0 && causes == NULL) return FREEAIR_ERR_NULL;
@@ -293,6 +315,7 @@ int32_t freeair_diagnosis_check_rank(
   if (status == FREEAIR_OK) status = read_taken(subject, found, &s);
   if (status == FREEAIR_OK)
     status = freeair__answers_read(observation, answer, n_observations, FREEAIR__OBSERVATIONS, s.answers);
+  if (status == FREEAIR_OK) read_test(subject, found, &s);
   if (status == FREEAIR_OK) status = read_causes(causes, causes_stride, n_causes, &s);
   if (status < 0) return status;
   if (n_effort > FREEAIR__CHECKS) return FREEAIR_ERR_NOT_FOUND;

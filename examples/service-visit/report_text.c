@@ -220,7 +220,8 @@ static void proof(const assessment *a)
   if (a->v->repaired == FREEAIR_EVIDENCE_CAUSE_NONE) return;
   const char *cause = freeair_evidence_title(FREEAIR_EVIDENCE_KIND_CAUSE, a->v->repaired);
   if (!isnan(p->delivery))
-    snprintf(share, sizeof share, " By the %s it makes %s of what it should; at least %.0f %% with a probability of %s.",
+    snprintf(share, sizeof share, " By the %s it makes %s of what it should; at least %.0f %% with a probability "
+             "of %s.",
              p->reading == FREEAIR_EVIDENCE_TIME_FROM_EMPTY   ? "time from empty"
              : p->reading == FREEAIR_EVIDENCE_TIME_FROM_CUTIN ? "time from cut-in"
                                                               : "delivery",
@@ -233,8 +234,9 @@ static void proof(const assessment *a)
   if (p->verdict == FREEAIR_VERDICT_CANNOT_TELL)
     says = "The repair is NOT PROVED YET: make the next checks, and the test again.";
   else if (p->verdict == FREEAIR_VERDICT_FAILS)
-    says = p->gone == FREEAIR_VERDICT_MEETS ? "That cause is gone, and air is MISSING STILL: something else is wrong too."
-                                            : "The repair is NOT PROVED: what was found speaks against it.";
+    says = p->gone == FREEAIR_VERDICT_MEETS
+               ? "That cause is gone, and air is MISSING STILL: something else is wrong too."
+               : "The repair is NOT PROVED: what was found speaks against it.";
   snprintf(text, sizeof text, "%s. That it is still there has a probability of %s, from even odds %s.%s %s", cause,
            show_probability(p->probability, t), show_probability(p->probability_even, u), share, says);
   print_wrapped("  Repaired: ", 12, text);
@@ -289,6 +291,7 @@ static void reasons(const assessment *a, int32_t cause, int against)
     const freeair_diagnosis_reason *r = &a->reason[i];
     if (r->cause != cause || (r->log_odds < 0.0) != against || fabs(r->log_odds) < 0.3) continue;
     const double factor = exp(fabs(r->log_odds));
+    const int told = isfinite(r->expected) && isfinite(r->predicted) && cause != FREEAIR_EVIDENCE_HEALTHY;
     char odds[40];
     snprintf(odds, sizeof odds,
              factor < 10.0     ? "%.1f times"
@@ -302,9 +305,7 @@ static void reasons(const assessment *a, int32_t cause, int against)
                freeair_evidence_title(FREEAIR_EVIDENCE_KIND_READING, r->reading),
                show_reading(a, r->reading, r->found, t), isnan(r->expected) ? "" : " (sound: ",
                isnan(r->expected) ? "" : show_reading(a, r->reading, r->expected, u),
-               isnan(r->expected) || !isfinite(r->predicted) || cause == FREEAIR_EVIDENCE_HEALTHY ? "" : ", with this cause: ",
-               isnan(r->expected) || !isfinite(r->predicted) || cause == FREEAIR_EVIDENCE_HEALTHY
-                   ? "" : show_reading(a, r->reading, r->predicted, w),
+               told ? ", with this cause: " : "", told ? show_reading(a, r->reading, r->predicted, w) : "",
                isnan(r->expected) ? "" : ")", odds, against ? "less" : "more");
     else
       snprintf(text, sizeof text, "%s%s, %s %s likely", r->answer == FREEAIR_EVIDENCE_NO ? "not seen: " : "",

@@ -142,7 +142,8 @@ FREEAIR_API int32_t freeair_diagnosis_summary_init(freeair_diagnosis_summary *su
  * by the distribution that all other evidence and the listed causes predict for
  * it, it lies beyond options.contradiction normal standard deviations. Causes
  * whose likelihoods are within a factor of 3 of the most probable one of their
- * group, and that are not both probable, are not told apart.
+ * group, and that are not both probable, are not told apart; one that is left
+ * joins the group of the cause nearest to it within that factor.
  *
  * The verdict is firm when the probability of a sound machine is at least
  * options.confidence, or at most one less that, also without any one reading

@@ -120,6 +120,8 @@ FREEAIR_API int32_t freeair_diagnosis_check_effort(int32_t check, double *effort
  * of the expectation. Outcomes are taken as independent given the cause, up to
  * 160 combinations of the most telling ones. Of one pump-up test only the
  * delivery is counted, and only observations that some cause in question brings.
+ * A test with the service valve closed of which anything was read is made, and
+ * not proposed again.
  * Checks come in descending information for each second of
  * work; checks that tell nothing are left out. Pass the rows of one group alone
  * to learn what splits it.

@@ -145,12 +145,20 @@ void freeair__ranking_make(const freeair__priors *prior, const freeair__posterio
   }
 }
 
-/* Numbers the groups whose members the evidence does not tell apart: within a
- * factor of 3 of each other in what it says, and not negligible. */
-static void find_groups(freeair__ranking *by)
+/* Whether the evidence says the same of two causes, within a factor of 3. */
+static int alike(const freeair_diagnosis_cause *a, const freeair_diagnosis_cause *b, double *ratio)
 {
   const double undecided = 1.0986122886681098;
   const double together = 1.25; /* probabilities of causes that do not compete: both are present */
+  *ratio = fabs(log(a->probability / a->prior) - log(b->probability / b->prior));
+  return *ratio <= undecided && a->probability + b->probability <= together;
+}
+
+/* Numbers the groups whose members, none of them negligible, the evidence does
+ * not tell from the most probable one. */
+static void find_groups(freeair__ranking *by)
+{
+  double ratio;
   int32_t group = 1;
   for (int lead = 0; lead < by->n; lead++) {
     freeair_diagnosis_cause *first = &by->row[lead];
@@ -159,12 +167,21 @@ static void find_groups(freeair__ranking *by)
     for (int i = lead + 1; i < by->n; i++) {
       freeair_diagnosis_cause *row = &by->row[i];
       if (row->group != 0 || row->probability < 0.02) continue;
-      const double ratio = log(row->probability / row->prior) - log(first->probability / first->prior);
-      if (fabs(ratio) > undecided || row->probability + first->probability > together) continue;
+      if (!alike(first, row, &ratio)) continue;
       row->group = group;
       members++;
     }
     if (members > 1) first->group = group++;
+  }
+  /* one that is left alone is not told from its neighbour that went elsewhere */
+  for (int i = 0; i < by->n; i++) {
+    double nearest = INFINITY;
+    if (by->row[i].group != 0 || by->row[i].probability < 0.02) continue;
+    for (int k = 0; k < by->n; k++) {
+      if (by->row[k].group == 0 || !alike(&by->row[i], &by->row[k], &ratio) || !(ratio < nearest)) continue;
+      nearest = ratio;
+      by->row[i].group = by->row[k].group;
+    }
   }
 }
 

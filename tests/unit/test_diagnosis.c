@@ -80,6 +80,35 @@ START_TEST(probabilities_make_one)
 }
 END_TEST
 
+/* Nothing stands alone that the evidence does not tell from something else, and every group has its check. */
+START_TEST(groups_leave_nobody_out)
+{
+  uint32_t state = 23;
+  int grouped = 0;
+  for (int k = 0; k < 40; k++) {
+    visit v = new_visit();
+    fill(&v, &state);
+    diagnose(&v);
+    for (size_t i = 0; i < v.n_causes; i++) {
+      const freeair_diagnosis_cause *a = &v.causes[i];
+      int alike = 0;
+      int with = 0;
+      for (size_t j = 0; j < v.n_causes; j++) {
+        const freeair_diagnosis_cause *b = &v.causes[j];
+        if (i == j || a->probability < 0.02 || b->probability < 0.02) continue;
+        const double factor = a->probability / a->prior / (b->probability / b->prior);
+        if (factor < 3.0 && factor > 1.0 / 3.0 && a->probability + b->probability < 1.25) alike++;
+        with += a->group != 0 && a->group == b->group;
+      }
+      ck_assert_int_eq(a->group != 0, alike > 0);
+      ck_assert_int_eq(a->group != 0, with > 0);
+      grouped += a->group != 0;
+    }
+  }
+  ck_assert_int_gt(grouped, 40);
+}
+END_TEST
+
 START_TEST(order_of_answers_does_not_matter)
 {
   uint32_t state = 99;
@@ -420,6 +449,7 @@ int main(void)
   tcase_set_timeout(always, 120);
   tcase_add_test(always, no_evidence_leaves_the_priors);
   tcase_add_test(always, probabilities_make_one);
+  tcase_add_test(always, groups_leave_nobody_out);
   tcase_add_test(always, order_of_answers_does_not_matter);
   tcase_add_test(always, not_checked_is_no_evidence);
   tcase_add_test(always, answers_push_the_right_way);

@@ -150,6 +150,24 @@ START_TEST(known_things_are_not_proposed)
 }
 END_TEST
 
+/* A test that was made is not proposed again; one with the service valve open says nothing of the pump alone. */
+START_TEST(a_test_that_was_made_is_not_proposed_again)
+{
+  for (int32_t closed = FREEAIR_EVIDENCE_NOT_CHECKED; closed <= FREEAIR_EVIDENCE_NO; closed++)
+    for (int which = 0; which < 4; which++) {
+      visit v = new_visit();
+      v.subject.service_valve_closed = closed;
+      if (which == 1) v.found.t_empty_to_cutout_s = 330.0;
+      if (which == 2) v.found.delivery_m3_s = 0.009;
+      if (which == 3) v.found.p_level_off_pa = 8e5;
+      diagnose(&v);
+      rank(&v, v.causes, v.n_causes, NULL, 0);
+      const freeair_diagnosis_check *test = row_of_check(FREEAIR_EVIDENCE_PUMP_UP_TEST);
+      ck_assert_int_eq(test == NULL, closed == FREEAIR_EVIDENCE_YES && which > 0);
+    }
+}
+END_TEST
+
 START_TEST(effort_is_the_callers)
 {
   visit v = new_visit();
@@ -201,6 +219,7 @@ int main(void)
   tcase_add_test(tests, one_observation_is_the_closed_form);
   tcase_add_test(tests, the_right_check_splits);
   tcase_add_test(tests, known_things_are_not_proposed);
+  tcase_add_test(tests, a_test_that_was_made_is_not_proposed_again);
   tcase_add_test(tests, effort_is_the_callers);
   return run_case("diagnosis_check", tests);
 }

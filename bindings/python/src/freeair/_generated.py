@@ -12447,7 +12447,8 @@ def diagnosis_check_rank(*, subject, found=None, observation=None, answer=None, 
     the outcomes that the check would bring: answers yes or no, readings in five classes that part
     at 1 and 3 standard deviations either side of the expectation. Outcomes are taken as independent
     given the cause, up to 160 combinations of the most telling ones. Of one pump-up test only the
-    delivery is counted, and only observations that some cause in question brings. Checks come in
+    delivery is counted, and only observations that some cause in question brings. A test with the
+    service valve closed of which anything was read is made, and not proposed again. Checks come in
     descending information for each second of work; checks that tell nothing are left out. Pass the
     rows of one group alone to learn what splits it.
 
@@ -12540,7 +12541,8 @@ def diagnosis_rank(*, subject, expected=None, found=None, observation=None, answ
     reading contradicts when, by the distribution that all other evidence and the listed causes
     predict for it, it lies beyond options.contradiction normal standard deviations. Causes whose
     likelihoods are within a factor of 3 of the most probable one of their group, and that are not
-    both probable, are not told apart.
+    both probable, are not told apart; one that is left joins the group of the cause nearest to it
+    within that factor.
 
     The verdict is firm when the probability of a sound machine is at least options.confidence, or
     at most one less that, also without any one reading that contradicts.
