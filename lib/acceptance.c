@@ -8,11 +8,6 @@
 
 static const freeair_acceptance_test initial = FREEAIR_ACCEPTANCE_TEST_INIT;
 
-int32_t freeair_acceptance_test_init(freeair_acceptance_test *test, size_t caller_size)
-{
-  return freeair__structure_init(test, caller_size, &initial, sizeof initial, FREEAIR_ACCEPTANCE_TEST_BASELINE);
-}
-
 int32_t freeair_acceptance_tolerances(double flow_m3_s, double *flow_tolerance, double *energy_tolerance)
 {
   freeair__set_nan(flow_tolerance);

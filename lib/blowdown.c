@@ -19,12 +19,6 @@ typedef struct setting {
   double power;    /* k (1-m)/(k-1) */
 } setting;
 
-int32_t freeair_blowdown_vessel_init(freeair_blowdown_vessel *vessel, size_t caller_size)
-{
-  const freeair_blowdown_vessel initial = FREEAIR_BLOWDOWN_VESSEL_INIT;
-  return freeair__structure_init(vessel, caller_size, &initial, sizeof initial, FREEAIR_BLOWDOWN_VESSEL_BASELINE);
-}
-
 enum direction { EMPTIES, FILLS };
 
 /* A vessel whose pressure lies on the side of the line's that its direction asks for. */

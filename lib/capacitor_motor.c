@@ -52,18 +52,6 @@ static cx turned(cx a) /* j a */
   return (cx){-a.im, a.re};
 }
 
-int32_t freeair_capacitor_motor_windings_init(freeair_capacitor_motor_windings *windings, size_t caller_size)
-{
-  return freeair__structure_init(windings, caller_size, &initial_windings, sizeof initial_windings,
-                                 FREEAIR_CAPACITOR_MOTOR_WINDINGS_BASELINE);
-}
-
-int32_t freeair_capacitor_motor_performance_init(freeair_capacitor_motor_performance *performance, size_t caller_size)
-{
-  return freeair__structure_init(performance, caller_size, &initial_performance, sizeof initial_performance,
-                                 FREEAIR_CAPACITOR_MOTOR_PERFORMANCE_BASELINE);
-}
-
 int32_t freeair_capacitor_motor_quadrature(double main_r_ohm, double main_x_ohm, double auxiliary_r_ohm,
                                            double auxiliary_x_ohm, double frequency_hz, double *capacitance_f,
                                            double *reactance_ohm)

@@ -10,11 +10,6 @@
 
 static const freeair_condensate_flow initial = FREEAIR_CONDENSATE_FLOW_INIT;
 
-int32_t freeair_condensate_flow_init(freeair_condensate_flow *flow, size_t caller_size)
-{
-  return freeair__structure_init(flow, caller_size, &initial, sizeof initial, FREEAIR_CONDENSATE_FLOW_BASELINE);
-}
-
 static int is_state(double p_pa, double t_k)
 {
   return freeair__closed(p_pa, 1000.0, 1e7) && freeair__closed(t_k, 213.15, 573.15);

@@ -9,11 +9,6 @@
 
 static const freeair_cycle_result initial = FREEAIR_CYCLE_RESULT_INIT;
 
-int32_t freeair_cycle_result_init(freeair_cycle_result *point, size_t caller_size)
-{
-  return freeair__structure_init(point, caller_size, &initial, sizeof initial, FREEAIR_CYCLE_RESULT_BASELINE);
-}
-
 /* Whether a machine could stand this: motor slip and wall temperatures. */
 static int32_t limits(const freeair__cycle *c, const freeair__cycle_state *s)
 {

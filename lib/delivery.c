@@ -10,18 +10,6 @@
 static const freeair_delivery_stage initial_stage = FREEAIR_DELIVERY_STAGE_INIT;
 static const freeair_delivery_result initial_result = FREEAIR_DELIVERY_RESULT_INIT;
 
-int32_t freeair_delivery_stage_init(freeair_delivery_stage *stage, size_t caller_size)
-{
-  return freeair__structure_init(stage, caller_size, &initial_stage, sizeof initial_stage,
-                                 FREEAIR_DELIVERY_STAGE_BASELINE);
-}
-
-int32_t freeair_delivery_result_init(freeair_delivery_result *result, size_t caller_size)
-{
-  return freeair__structure_init(result, caller_size, &initial_result, sizeof initial_result,
-                                 FREEAIR_DELIVERY_RESULT_BASELINE);
-}
-
 static int is_swept(double swept_m3)
 {
   return freeair__closed(swept_m3, 1e-12, 1000.0);

@@ -17,24 +17,6 @@ enum {
   NODES_IN_PAIR = 12
 };
 
-int32_t freeair_diagnosis_options_init(freeair_diagnosis_options *options, size_t caller_size)
-{
-  static const freeair_diagnosis_options initial = FREEAIR_DIAGNOSIS_OPTIONS_INIT;
-  return freeair__structure_init(options, caller_size, &initial, sizeof initial, FREEAIR_DIAGNOSIS_OPTIONS_BASELINE);
-}
-
-int32_t freeair_diagnosis_reason_init(freeair_diagnosis_reason *reason, size_t caller_size)
-{
-  static const freeair_diagnosis_reason initial = FREEAIR_DIAGNOSIS_REASON_INIT;
-  return freeair__structure_init(reason, caller_size, &initial, sizeof initial, FREEAIR_DIAGNOSIS_REASON_BASELINE);
-}
-
-int32_t freeair_diagnosis_summary_init(freeair_diagnosis_summary *summary, size_t caller_size)
-{
-  static const freeair_diagnosis_summary initial = FREEAIR_DIAGNOSIS_SUMMARY_INIT;
-  return freeair__structure_init(summary, caller_size, &initial, sizeof initial, FREEAIR_DIAGNOSIS_SUMMARY_BASELINE);
-}
-
 /* ---- the evidence ---- */
 
 typedef struct signature {

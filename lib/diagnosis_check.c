@@ -13,18 +13,6 @@
 
 enum { MAX_ITEMS = 10, BINS = 5, OUTCOMES = 160 };
 
-int32_t freeair_diagnosis_cause_init(freeair_diagnosis_cause *cause, size_t caller_size)
-{
-  static const freeair_diagnosis_cause initial = FREEAIR_DIAGNOSIS_CAUSE_INIT;
-  return freeair__structure_init(cause, caller_size, &initial, sizeof initial, FREEAIR_DIAGNOSIS_CAUSE_BASELINE);
-}
-
-int32_t freeair_diagnosis_check_init(freeair_diagnosis_check *check, size_t caller_size)
-{
-  static const freeair_diagnosis_check initial = FREEAIR_DIAGNOSIS_CHECK_INIT;
-  return freeair__structure_init(check, caller_size, &initial, sizeof initial, FREEAIR_DIAGNOSIS_CHECK_BASELINE);
-}
-
 enum {
   open_up = FREEAIR_CAUTION_ISOLATE | FREEAIR_CAUTION_DEPRESSURISE | FREEAIR_CAUTION_STORED_ENERGY |
             FREEAIR_CAUTION_PROTECTION,

@@ -10,12 +10,6 @@
 static const double standard_pressure = 101325.0;
 static const double room_temperature = 293.15;
 
-int32_t freeair_diagnosis_finding_init(freeair_diagnosis_finding *finding, size_t caller_size)
-{
-  static const freeair_diagnosis_finding initial = FREEAIR_DIAGNOSIS_FINDING_INIT;
-  return freeair__structure_init(finding, caller_size, &initial, sizeof initial, FREEAIR_DIAGNOSIS_FINDING_BASELINE);
-}
-
 /* Values and uncertainties by code. */
 typedef struct taken {
   double value[FREEAIR__READINGS];

@@ -9,12 +9,6 @@
 
 enum { FIRST_FAULT = FREEAIR_EVIDENCE_OTHER + 1, LAST_FAULT = FREEAIR_EVIDENCE_GAUGE_OR_SWITCH };
 
-int32_t freeair_diagnosis_proof_init(freeair_diagnosis_proof *proof, size_t caller_size)
-{
-  static const freeair_diagnosis_proof initial = FREEAIR_DIAGNOSIS_PROOF_INIT;
-  return freeair__structure_init(proof, caller_size, &initial, sizeof initial, FREEAIR_DIAGNOSIS_PROOF_BASELINE);
-}
-
 /* Reads row i of an array of structures of the caller's. */
 static int32_t read_row(void *row, size_t size, const void *first, size_t stride, size_t i, size_t baseline)
 {

@@ -7,12 +7,6 @@
 #include "internal/check.h"
 #include "internal/structure.h"
 
-int32_t freeair_diagnosis_subject_init(freeair_diagnosis_subject *subject, size_t caller_size)
-{
-  static const freeair_diagnosis_subject initial = FREEAIR_DIAGNOSIS_SUBJECT_INIT;
-  return freeair__structure_init(subject, caller_size, &initial, sizeof initial, FREEAIR_DIAGNOSIS_SUBJECT_BASELINE);
-}
-
 static int32_t read_subject(const freeair_diagnosis_subject *from, freeair_diagnosis_subject *to)
 {
   *to = (freeair_diagnosis_subject)FREEAIR_DIAGNOSIS_SUBJECT_INIT;

@@ -14,12 +14,6 @@ static const double temperature_least = 60.0;
 static const double temperature_most = 2000.0;
 static const double dew_pressure_most = 3.78502e6;
 
-int32_t freeair_dry_air_properties_init(freeair_dry_air_properties *properties, size_t caller_size)
-{
-  return freeair__structure_init(properties, caller_size, &initial, sizeof initial,
-                                 FREEAIR_DRY_AIR_PROPERTIES_BASELINE);
-}
-
 static void fill(const freeair__dry_air_isotherm *isotherm, const freeair__dry_air_point *point,
                  freeair_dry_air_properties *q)
 {

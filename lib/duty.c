@@ -13,12 +13,6 @@ static const freeair_pressure_log_phase initial_phase = FREEAIR_PRESSURE_LOG_PHA
 static const double steeper = 1.25;
 static const double steeper_uncertainty = 0.15;
 
-int32_t freeair_duty_summary_init(freeair_duty_summary *summary, size_t caller_size)
-{
-  return freeair__structure_init(summary, caller_size, &initial_summary, sizeof initial_summary,
-                                 FREEAIR_DUTY_SUMMARY_BASELINE);
-}
-
 static int is_idle(int32_t kind)
 {
   return kind == FREEAIR_PRESSURE_LOG_UNLOADED || kind == FREEAIR_PRESSURE_LOG_STOPPED ||

@@ -9,12 +9,6 @@
 
 static const freeair_enhancement_coefficients initial = FREEAIR_ENHANCEMENT_COEFFICIENTS_INIT;
 
-int32_t freeair_enhancement_coefficients_init(freeair_enhancement_coefficients *coefficients, size_t caller_size)
-{
-  return freeair__structure_init(coefficients, caller_size, &initial, sizeof initial,
-                                 FREEAIR_ENHANCEMENT_COEFFICIENTS_BASELINE);
-}
-
 int32_t freeair_enhancement_factor(double p_pa, double t_k, int32_t over, double *factor)
 {
   if (factor == NULL) return FREEAIR_ERR_NULL;

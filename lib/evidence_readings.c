@@ -53,12 +53,6 @@ static void get(const freeair_evidence_readings *r, size_t i, double pair[2])
          2 * sizeof(double));
 }
 
-int32_t freeair_evidence_readings_init(freeair_evidence_readings *readings, size_t caller_size)
-{
-  static const freeair_evidence_readings initial = FREEAIR_EVIDENCE_READINGS_INIT;
-  return freeair__structure_init(readings, caller_size, &initial, sizeof initial, FREEAIR_EVIDENCE_READINGS_BASELINE);
-}
-
 /* Reads the caller's structure and looks at its ranges; names the reading that is out of range. */
 static int32_t read(const freeair_evidence_readings *readings, freeair_evidence_readings *known, int32_t *reading,
                     int32_t *n_taken)

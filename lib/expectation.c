@@ -10,18 +10,6 @@
 static const freeair_expectation_machine initial_machine = FREEAIR_EXPECTATION_MACHINE_INIT;
 static const freeair_expectation_result initial_result = FREEAIR_EXPECTATION_RESULT_INIT;
 
-int32_t freeair_expectation_machine_init(freeair_expectation_machine *machine, size_t caller_size)
-{
-  return freeair__structure_init(machine, caller_size, &initial_machine, sizeof initial_machine,
-                                 FREEAIR_EXPECTATION_MACHINE_BASELINE);
-}
-
-int32_t freeair_expectation_result_init(freeair_expectation_result *result, size_t caller_size)
-{
-  return freeair__structure_init(result, caller_size, &initial_result, sizeof initial_result,
-                                 FREEAIR_EXPECTATION_RESULT_BASELINE);
-}
-
 static int optional(double x, double lo, double hi)
 {
   return !freeair__given(x) || freeair__closed(x, lo, hi);

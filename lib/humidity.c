@@ -12,18 +12,6 @@
 static const freeair_humidity_given initial_given = FREEAIR_HUMIDITY_GIVEN_INIT;
 static const freeair_humidity_found initial_found = FREEAIR_HUMIDITY_FOUND_INIT;
 
-int32_t freeair_humidity_given_init(freeair_humidity_given *given, size_t caller_size)
-{
-  return freeair__structure_init(given, caller_size, &initial_given, sizeof initial_given,
-                                 FREEAIR_HUMIDITY_GIVEN_BASELINE);
-}
-
-int32_t freeair_humidity_found_init(freeair_humidity_found *found, size_t caller_size)
-{
-  return freeair__structure_init(found, caller_size, &initial_found, sizeof initial_found,
-                                 FREEAIR_HUMIDITY_FOUND_BASELINE);
-}
-
 static int is_model(int32_t model)
 {
   return model == FREEAIR_ENHANCEMENT_NONE || model == FREEAIR_ENHANCEMENT_VIRIAL;

@@ -7,11 +7,6 @@
 
 static const freeair_intercooler_stages initial = FREEAIR_INTERCOOLER_STAGES_INIT;
 
-int32_t freeair_intercooler_stages_init(freeair_intercooler_stages *stages, size_t caller_size)
-{
-  return freeair__structure_init(stages, caller_size, &initial, sizeof initial, FREEAIR_INTERCOOLER_STAGES_BASELINE);
-}
-
 enum { TERMS = 320 }; /* enough for NTU = 100: Poisson's distribution of that mean ends before */
 static const double ntu_most = 100.0;
 

@@ -14,11 +14,6 @@
 
 static const freeair_isothermal_pipe initial = FREEAIR_ISOTHERMAL_PIPE_INIT;
 
-int32_t freeair_isothermal_pipe_init(freeair_isothermal_pipe *pipe, size_t caller_size)
-{
-  return freeair__structure_init(pipe, caller_size, &initial, sizeof initial, FREEAIR_ISOTHERMAL_PIPE_BASELINE);
-}
-
 static int32_t read_pipe(const freeair_isothermal_pipe *caller, int with_diameter, freeair_isothermal_pipe *p)
 {
   *p = initial;

@@ -103,18 +103,6 @@ static const struct {
 static const freeair_machine initial_machine = FREEAIR_MACHINE_INIT;
 static const freeair_machine_site initial_site = FREEAIR_MACHINE_SITE_INIT;
 
-int32_t freeair_machine_init(freeair_machine *machine, size_t caller_size)
-{
-  return freeair__structure_init(machine, caller_size, &initial_machine, sizeof initial_machine,
-                                 FREEAIR_MACHINE_BASELINE);
-}
-
-int32_t freeair_machine_site_init(freeair_machine_site *site, size_t caller_size)
-{
-  return freeair__structure_init(site, caller_size, &initial_site, sizeof initial_site,
-                                 FREEAIR_MACHINE_SITE_BASELINE);
-}
-
 static int fields_in_range(const freeair_machine *m)
 {
   for (size_t i = 0; i < FREEAIR__COUNT(fields); i++) {
@@ -282,7 +270,6 @@ int32_t freeair__machine_site_read(const freeair_machine_site *site, const freea
     return FREEAIR_ERR_DOMAIN;
   return FREEAIR_OK;
 }
-
 
 int32_t freeair_machine_complete(const freeair_machine *machine, freeair_machine *complete)
 {

@@ -8,12 +8,6 @@
 
 static const freeair_moist_air_properties initial = FREEAIR_MOIST_AIR_PROPERTIES_INIT;
 
-int32_t freeair_moist_air_properties_init(freeair_moist_air_properties *properties, size_t caller_size)
-{
-  return freeair__structure_init(properties, caller_size, &initial, sizeof initial,
-                                 FREEAIR_MOIST_AIR_PROPERTIES_BASELINE);
-}
-
 /* Whether the air can hold the vapour, give or take a thousandth. */
 static int holds(double p_pa, double t_k, double mole_fraction)
 {

@@ -13,18 +13,6 @@ enum { hard_nodes = 19 };
 static const freeair_prediction_run initial_run = FREEAIR_PREDICTION_RUN_INIT;
 static const freeair_prediction_result initial_result = FREEAIR_PREDICTION_RESULT_INIT;
 
-int32_t freeair_prediction_run_init(freeair_prediction_run *run, size_t caller_size)
-{
-  return freeair__structure_init(run, caller_size, &initial_run, sizeof initial_run,
-                                 FREEAIR_PREDICTION_RUN_BASELINE);
-}
-
-int32_t freeair_prediction_result_init(freeair_prediction_result *result, size_t caller_size)
-{
-  return freeair__structure_init(result, caller_size, &initial_result, sizeof initial_result,
-                                 FREEAIR_PREDICTION_RESULT_BASELINE);
-}
-
 static int optional_open(double x, double lo, double hi)
 {
   return !freeair__given(x) || freeair__open(x, lo, hi);

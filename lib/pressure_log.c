@@ -8,19 +8,6 @@
 #include "internal/structure.h"
 
 static const freeair_pressure_log_options initial_options = FREEAIR_PRESSURE_LOG_OPTIONS_INIT;
-static const freeair_pressure_log_phase initial_phase = FREEAIR_PRESSURE_LOG_PHASE_INIT;
-
-int32_t freeair_pressure_log_options_init(freeair_pressure_log_options *options, size_t caller_size)
-{
-  return freeair__structure_init(options, caller_size, &initial_options, sizeof initial_options,
-                                 FREEAIR_PRESSURE_LOG_OPTIONS_BASELINE);
-}
-
-int32_t freeair_pressure_log_phase_init(freeair_pressure_log_phase *phase, size_t caller_size)
-{
-  return freeair__structure_init(phase, caller_size, &initial_phase, sizeof initial_phase,
-                                 FREEAIR_PRESSURE_LOG_PHASE_BASELINE);
-}
 
 static int optional_above(double x, double hi)
 {

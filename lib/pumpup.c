@@ -9,19 +9,7 @@
 
 #define PARAMETERS FREEAIR__FILL_PARAMETERS
 
-static const freeair_pumpup_test initial_test = FREEAIR_PUMPUP_TEST_INIT;
 static const freeair_pumpup_result initial_result = FREEAIR_PUMPUP_RESULT_INIT;
-
-int32_t freeair_pumpup_test_init(freeair_pumpup_test *test, size_t caller_size)
-{
-  return freeair__structure_init(test, caller_size, &initial_test, sizeof initial_test, FREEAIR_PUMPUP_TEST_BASELINE);
-}
-
-int32_t freeair_pumpup_result_init(freeair_pumpup_result *result, size_t caller_size)
-{
-  return freeair__structure_init(result, caller_size, &initial_result, sizeof initial_result,
-                                 FREEAIR_PUMPUP_RESULT_BASELINE);
-}
 
 /* What one set of inputs gives. */
 typedef struct outcome {

@@ -16,12 +16,6 @@ static const freeair_pumpup_curve_shape initial_shape = FREEAIR_PUMPUP_CURVE_SHA
 static const double huber = 1.345;
 static const size_t few_readings = 8;
 
-int32_t freeair_pumpup_curve_shape_init(freeair_pumpup_curve_shape *shape, size_t caller_size)
-{
-  return freeair__structure_init(shape, caller_size, &initial_shape, sizeof initial_shape,
-                                 FREEAIR_PUMPUP_CURVE_SHAPE_BASELINE);
-}
-
 /* (1 - exp(-b x)) / b and its derivative with respect to b, also near b = 0. */
 static void approach(double b, double x, double *f, double *df)
 {

@@ -159,6 +159,21 @@ def tables(api):
     return "".join(out)
 
 
+def structures(api, by_hand):
+    """The init function of every structure, but for those that a source defines itself."""
+    out = [NOTICE, "#include <freeair/freeair.h>\n\n#include \"internal/structure.h\"\n"]
+    parameter_of = {f["name"]: f["params"][0]["name"] for f in api["functions"] if f["params"]}
+    for s in api["structures"]:
+        if s["plain"] or s["init_function"] in by_hand:
+            continue
+        name, caller = s["name"], parameter_of[s["init_function"]]
+        out.append(f"\nint32_t {s['init_function']}({name} *{caller}, size_t caller_size)\n{{\n"
+                   f"  static const {name} initial = {s['init_macro']};\n"
+                   f"  return freeair__structure_init({caller}, caller_size, &initial, sizeof initial,\n"
+                   f"                                 {name.upper()}_BASELINE);\n}}\n")
+    return "".join(out)
+
+
 def symbol_map(api):
     releases = {}
     for f in api["functions"]:

@@ -450,6 +450,13 @@ def extract(srcdir):
     }
 
 
+def defined_by_hand(srcdir):
+    """The functions of the interface that the sources of the topics define."""
+    sources = sorted((srcdir / "lib").glob("*.c"))
+    return {name for path in sources
+            for name in re.findall(r"^[a-z][\w *]*?\b(freeair_\w+)\(", path.read_text(encoding="utf-8"), re.MULTILINE)}
+
+
 def read_version(srcdir):
     text = (srcdir / "configure.ac").read_text(encoding="utf-8")
     parts = dict(re.findall(r"^m4_define\(\[freeair_(major|minor|patch)\], \[(\d+)\]\)", text, re.MULTILINE))

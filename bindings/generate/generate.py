@@ -33,6 +33,7 @@ def outputs(srcdir):
         "bindings/api.json": json.dumps(api, indent=1, ensure_ascii=False) + "\n",
         "lib/generated/describe_tables.c": emit_c.tables(api),
         "lib/generated/freeair.map": emit_c.symbol_map(api),
+        "lib/generated/structures.c": emit_c.structures(api, extract.defined_by_hand(srcdir)),
         "tests/generated/redeclare.c": emit_c.redeclare(api),
         "bindings/python/src/freeair/_generated.py": emit_python.module(api),
         "bindings/python/src/freeair/_generated.pyi": emit_python.stub(api),
