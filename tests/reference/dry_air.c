@@ -7,15 +7,12 @@
 #include <freeair/status.h>
 
 #include "../suite.h"
+#include "calculus.h"
 
 #include <check.h>
-#include <gsl/gsl_deriv.h>
 #include <gsl/gsl_errno.h>
-#include <gsl/gsl_integration.h>
 #include <gsl/gsl_rng.h>
-#include <gsl/gsl_roots.h>
 #include <math.h>
-#include <stdlib.h>
 
 static freeair_dry_air_properties at(double p, double t)
 {
@@ -49,13 +46,7 @@ static double entropy_slope_by_p(double p, void *t)
 
 static double integral(double (*f)(double, void *), double fixed, double from, double to)
 {
-  gsl_integration_workspace *space = gsl_integration_workspace_alloc(200);
-  gsl_function g = {f, &fixed};
-  double result;
-  double error;
-  ck_assert_int_eq(gsl_integration_qag(&g, from, to, 0.0, 1e-11, 200, GSL_INTEG_GAUSS61, space, &result, &error), 0);
-  gsl_integration_workspace_free(space);
-  return result;
+  return integral_of(f, &fixed, from, to, 1e-11);
 }
 
 START_TEST(integrals)
@@ -114,11 +105,7 @@ static double isentropic_density_by_p(double p, void *s)
 
 static double slope(double (*f)(double, void *), double fixed, double x)
 {
-  gsl_function g = {f, &fixed};
-  double result;
-  double error;
-  gsl_deriv_central(&g, x, 1e-3 * x, &result, &error);
-  return result;
+  return slope_of(f, &fixed, x);
 }
 
 START_TEST(derivatives)
@@ -156,23 +143,15 @@ static double pressure_missing(double log_rho, void *parameters)
 
 START_TEST(roots)
 {
-  gsl_root_fsolver *solver = gsl_root_fsolver_alloc(gsl_root_fsolver_brent);
   for (double t = 133.0; t < 2000.0; t *= 1.15)
     for (double p = 1.0; p < 2e9; p *= 9.0) {
       target g = {p, t};
-      gsl_function f = {pressure_missing, &g};
-      gsl_root_fsolver_set(solver, &f, log(p / (287.0 * t) * 0.2 < 300.0 ? p / (287.0 * t) * 0.2 : 300.0), log(1529.0));
-      for (int i = 0; i < 200; i++) {
-        gsl_root_fsolver_iterate(solver);
-        if (gsl_root_test_interval(gsl_root_fsolver_x_lower(solver), gsl_root_fsolver_x_upper(solver), 1e-15, 0.0) ==
-            GSL_SUCCESS)
-          break;
-      }
+      const double thin = fmin(p / (287.0 * t) * 0.2, 300.0);
+      const double log_rho = root_of(pressure_missing, &g, log(thin), log(1529.0), 1e-15, 0.0);
       const freeair_dry_air_properties q = at(p, t);
       const double steep = fmax(1.0, p * q.compressibility_1_pa); /* flat about the critical point */
-      ck_assert_double_eq_tol(q.rho_kg_m3, exp(gsl_root_fsolver_root(solver)), 1e-12 * steep * q.rho_kg_m3);
+      ck_assert_double_eq_tol(q.rho_kg_m3, exp(log_rho), 1e-12 * steep * q.rho_kg_m3);
     }
-  gsl_root_fsolver_free(solver);
 }
 END_TEST
 

@@ -8,11 +8,11 @@
 #include <freeair/status.h>
 
 #include "../suite.h"
+#include "calculus.h"
 
 #include <check.h>
 #include <gsl/gsl_deriv.h>
 #include <gsl/gsl_errno.h>
-#include <gsl/gsl_integration.h>
 #include <math.h>
 
 typedef struct fixed {
@@ -71,22 +71,12 @@ static double density_by_p(double p, void *f)
 
 static double integral(double (*g)(double, void *), fixed f, double from, double to)
 {
-  gsl_integration_workspace *space = gsl_integration_workspace_alloc(200);
-  gsl_function h = {g, &f};
-  double result;
-  double error;
-  ck_assert_int_eq(gsl_integration_qag(&h, from, to, 0.0, 1e-11, 200, GSL_INTEG_GAUSS31, space, &result, &error), 0);
-  gsl_integration_workspace_free(space);
-  return result;
+  return integral_of(g, &f, from, to, 1e-11);
 }
 
 static double slope(double (*g)(double, void *), fixed f, double x)
 {
-  gsl_function h = {g, &f};
-  double result;
-  double error;
-  gsl_deriv_central(&h, x, 1e-3 * x, &result, &error);
-  return result;
+  return slope_of(g, &f, x);
 }
 
 START_TEST(integrals)

@@ -5,12 +5,11 @@
 #include <freeair/freeair.h>
 
 #include "../suite.h"
+#include "calculus.h"
 
 #include <check.h>
 #include <gsl/gsl_errno.h>
-#include <gsl/gsl_integration.h>
 #include <gsl/gsl_odeiv2.h>
-#include <gsl/gsl_roots.h>
 #include <math.h>
 #include <stdlib.h>
 
@@ -82,24 +81,14 @@ static double missed(double efficiency, void *of)
 
 START_TEST(efficiency)
 {
-  gsl_root_fsolver *solver = gsl_root_fsolver_alloc(gsl_root_fsolver_brent);
   for (size_t i = 0; i < sizeof cases / sizeof cases[0]; i++) {
     double head;
     double found;
     measured m = {cases[i], cases[i][1] * pow(cases[i][2] / cases[i][0], 0.32)};
-    gsl_function f = {missed, &m};
-    gsl_root_fsolver_set(solver, &f, 0.75, 1.6);
-    for (int k = 0; k < 60; k++) {
-      gsl_root_fsolver_iterate(solver);
-      if (gsl_root_test_interval(gsl_root_fsolver_x_lower(solver), gsl_root_fsolver_x_upper(solver), 1e-12, 0.0) ==
-          GSL_SUCCESS)
-        break;
-    }
     ck_assert_int_ge(
         freeair_real_polytropic_efficiency(cases[i][0], cases[i][1], cases[i][2], m.t2, &found, &head), 0);
-    ck_assert_double_eq_tol(found, gsl_root_fsolver_root(solver), 1e-9);
+    ck_assert_double_eq_tol(found, root_of(missed, &m, 0.75, 1.6, 1e-12, 0.0), 1e-9);
   }
-  gsl_root_fsolver_free(solver);
 }
 END_TEST
 
@@ -133,14 +122,7 @@ static double polytropic_volume(double log_p, void *of)
 
 static double integral(double (*f)(double, void *), line *of, double p1, double p2)
 {
-  gsl_integration_workspace *space = gsl_integration_workspace_alloc(200);
-  gsl_function function = {f, of};
-  double result;
-  double error;
-  ck_assert_int_eq(
-      gsl_integration_qag(&function, log(p1), log(p2), 0.0, 1e-11, 200, GSL_INTEG_GAUSS31, space, &result, &error), 0);
-  gsl_integration_workspace_free(space);
-  return result;
+  return integral_of(f, of, log(p1), log(p2), 1e-11);
 }
 
 START_TEST(work_is_the_integral_of_v_dp)

@@ -5,11 +5,11 @@
 #include <freeair/freeair.h>
 
 #include "../suite.h"
+#include "calculus.h"
 
 #include <check.h>
 #include <gsl/gsl_deriv.h>
 #include <gsl/gsl_fit.h>
-#include <gsl/gsl_integration.h>
 #include <gsl/gsl_multimin.h>
 #include <math.h>
 
@@ -20,14 +20,7 @@ static void same(double a, double b, double relative)
 
 static double integral(double (*f)(double, void *), void *of, double from, double to)
 {
-  gsl_integration_workspace *space = gsl_integration_workspace_alloc(1000);
-  gsl_function function = {f, of};
-  double result;
-  double error;
-  int status = gsl_integration_qag(&function, from, to, 0.0, 1e-12, 1000, GSL_INTEG_GAUSS61, space, &result, &error);
-  ck_assert_int_eq(status, 0);
-  gsl_integration_workspace_free(space);
-  return result;
+  return integral_of(f, of, from, to, 1e-12);
 }
 
 struct path {

@@ -5,10 +5,10 @@
 #include <freeair/status.h>
 
 #include "../suite.h"
+#include "calculus.h"
 
 #include <check.h>
 #include <gsl/gsl_errno.h>
-#include <gsl/gsl_roots.h>
 #include <math.h>
 
 typedef struct nozzle {
@@ -49,19 +49,7 @@ static double area_error(double mach, void *data)
 
 static double root(double (*function)(double, void *), nozzle *n, double low, double high)
 {
-  gsl_function f = {function, n};
-  gsl_root_fsolver *solver = gsl_root_fsolver_alloc(gsl_root_fsolver_brent);
-  ck_assert_ptr_nonnull(solver);
-  ck_assert_int_eq(gsl_root_fsolver_set(solver, &f, low, high), GSL_SUCCESS);
-  for (int step = 0; step < 500; step++) {
-    ck_assert_int_eq(gsl_root_fsolver_iterate(solver), GSL_SUCCESS);
-    if (gsl_root_test_interval(gsl_root_fsolver_x_lower(solver), gsl_root_fsolver_x_upper(solver), 0.0, 1e-14) ==
-        GSL_SUCCESS)
-      break;
-  }
-  double x = gsl_root_fsolver_root(solver);
-  gsl_root_fsolver_free(solver);
-  return x;
+  return root_of(function, n, low, high, 0.0, 1e-14);
 }
 
 static double relative(double a, double b)
