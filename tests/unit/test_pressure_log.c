@@ -42,6 +42,14 @@ static int count(size_t n, int32_t kind)
   return found;
 }
 
+static double loaded_s(size_t n)
+{
+  double sum = 0.0;
+  for (size_t i = 0; i < n; i++)
+    if (phases[i].kind == FREEAIR_PRESSURE_LOG_LOADED) sum += phases[i].end_s - phases[i].start_s;
+  return sum;
+}
+
 /* Starts in the middle of a rest; loads of some 40 s, rests of some 740 s. */
 static history shop_history(double duration_s, double run_on_s)
 {
@@ -293,12 +301,9 @@ START_TEST(burst_of_demand_below_cut_in)
   history h = plant_run(&p, 9.5e5, 0, 8.5e5, 10.5e5, 0.0, 6000.0, 0.25);
   record r = damaged_log(&h, 51);
   size_t n = cut(&r, NULL, NULL);
-  double loaded = 0.0;
   double truth = 0.0;
-  for (size_t i = 0; i < n; i++)
-    if (phases[i].kind == FREEAIR_PRESSURE_LOG_LOADED) loaded += phases[i].end_s - phases[i].start_s;
   for (size_t i = 0; i < h.n; i++) truth += (h.state[i] == 1) * h.step_s;
-  ck_assert_double_eq_tol(loaded, truth, 40.0);
+  ck_assert_double_eq_tol(loaded_s(n), truth, 40.0);
   record_free(&r);
   history_free(&h);
 }
@@ -320,9 +325,7 @@ START_TEST(overloaded_machine)
   o.cut_in_pa = 8.5e5;
   o.cut_out_pa = 10.5e5;
   size_t n = cut(&r, NULL, &o);
-  double loaded = 0.0;
-  for (size_t i = 0; i < n; i++)
-    if (phases[i].kind == FREEAIR_PRESSURE_LOG_LOADED) loaded += phases[i].end_s - phases[i].start_s;
+  const double loaded = loaded_s(n);
   ck_assert_double_gt(loaded, 0.95 * 5000.0);
   record_free(&r);
   history_free(&h);
