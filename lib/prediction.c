@@ -2,6 +2,7 @@
 #include <freeair/prediction.h>
 #include <freeair/status.h>
 
+#include "internal/bracket.h"
 #include "internal/check.h"
 #include "internal/machine.h"
 #include "internal/prediction.h"
@@ -306,43 +307,30 @@ int32_t freeair_prediction_level_off(const freeair_machine *machine, const freea
   if (freeair__given(upper_pa) && !freeair__upto(upper_pa, 0.0, 1e8)) return FREEAIR_ERR_DOMAIN;
   freeair__receiver r;
   describe_receiver(&c, &r);
-  double lo = c.site.barometric_pa;
-  double hi = freeair__or(upper_pa, 2.0 * c.m.cut_out_pa);
-  if (!(hi > lo)) return FREEAIR_ERR_DOMAIN;
+  freeair__bracket p = {c.site.barometric_pa, freeair__or(upper_pa, 2.0 * c.m.cut_out_pa), NAN, NAN};
+  if (!(p.hi > p.lo)) return FREEAIR_ERR_DOMAIN;
   freeair__cycle_state s = {.known = 0};
   freeair__cycle_work work = {.factored = 0};
-  double at_lo;
-  double at_hi;
-  status = net_flow(&c, &r, lo, &s, &work, &at_lo);
+  status = net_flow(&c, &r, p.lo, &s, &work, &p.at_lo);
   if (status < 0) return status;
-  if (at_lo <= 0.0) {
-    *p_pa = lo + c.m.gauge_error_pa;
+  if (p.at_lo <= 0.0) {
+    *p_pa = p.lo + c.m.gauge_error_pa;
     return FREEAIR_OK;
   }
-  status = net_flow(&c, &r, hi, &s, &work, &at_hi);
+  status = net_flow(&c, &r, p.hi, &s, &work, &p.at_hi);
   if (status < 0) return status;
-  if (at_hi > 0.0) {
+  if (p.at_hi > 0.0) {
     *p_pa = INFINITY;
     return FREEAIR_WARN_LIMIT;
   }
-  /* false position with halving of the stale end, and bisection now and then */
-  for (int i = 0; i < 60 && hi - lo > 1e-4 * hi; i++) {
-    double x = lo + (hi - lo) * at_lo / (at_lo - at_hi);
-    if (i % 3 == 2 || !(x > lo && x < hi)) x = 0.5 * (lo + hi);
+  for (int i = 0; i < 60 && p.hi - p.lo > 1e-4 * p.hi; i++) {
+    const double x = freeair__bracket_next(&p, i, 3);
     double at_x;
     status = net_flow(&c, &r, x, &s, &work, &at_x);
     if (status < 0) return status;
-    if (at_x > 0.0) {
-      lo = x;
-      at_lo = at_x;
-      at_hi *= 0.5;
-    } else {
-      hi = x;
-      at_hi = at_x;
-      at_lo *= 0.5;
-    }
+    freeair__bracket_draw(&p, x, at_x);
   }
-  *p_pa = 0.5 * (lo + hi) + c.m.gauge_error_pa;
+  *p_pa = 0.5 * (p.lo + p.hi) + c.m.gauge_error_pa;
   return FREEAIR_OK;
 }
 

@@ -2,6 +2,7 @@
 #include <freeair/rating.h>
 #include <freeair/status.h>
 
+#include "internal/bracket.h"
 #include "internal/check.h"
 #include "internal/cycle.h"
 #include "internal/machine.h"
@@ -77,33 +78,22 @@ static const double close_enough = 5e-4;
 static int32_t adjust(problem *q, choice *x, double *member, double lo, double hi, freeair_machine *m,
                       double *delivery, double *miss)
 {
-  double at_lo;
-  double at_hi;
+  freeair__bracket between = {lo, hi, NAN, NAN};
   *member = lo;
-  int32_t status = excess(q, x, m, delivery, &at_lo);
+  int32_t status = excess(q, x, m, delivery, &between.at_lo);
   if (status < 0) return status;
   *member = hi;
-  status = excess(q, x, m, delivery, &at_hi);
+  status = excess(q, x, m, delivery, &between.at_hi);
   if (status < 0) return status;
-  if (at_lo * at_hi > 0.0) {
-    *member = fabs(at_lo) < fabs(at_hi) ? lo : hi;
+  if (between.at_lo * between.at_hi > 0.0) {
+    *member = fabs(between.at_lo) < fabs(between.at_hi) ? lo : hi;
     return excess(q, x, m, delivery, miss);
   }
   for (int i = 0; i < 40; i++) {
-    double at = lo + (hi - lo) * at_lo / (at_lo - at_hi);
-    if (i % 4 == 3 || !(at > fmin(lo, hi) && at < fmax(lo, hi))) at = 0.5 * (lo + hi);
-    *member = at;
+    *member = freeair__bracket_next(&between, i, 4);
     status = excess(q, x, m, delivery, miss);
     if (status < 0 || fabs(*miss) < close_enough) return status;
-    if (*miss * at_lo > 0.0) {
-      lo = at;
-      at_lo = *miss;
-      at_hi *= 0.5;
-    } else {
-      hi = at;
-      at_hi = *miss;
-      at_lo *= 0.5;
-    }
+    freeair__bracket_draw(&between, *member, *miss);
   }
   return FREEAIR_OK;
 }
