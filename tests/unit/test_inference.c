@@ -1,213 +1,11 @@
 /* SPDX-License-Identifier: MIT */
-#include <freeair/freeair.h>
+#include "inference.h"
 
 #include "../suite.h"
 
 #include <check.h>
-#include <math.h>
-#include <string.h>
-
-static const double psi = 6894.757293168361;
-
-enum { ROWS = 30, OBSERVATIONS = 8 };
-
-/* A visit to one of our own invented machines, and its diagnosis. */
-typedef struct visit {
-  freeair_machine machine;
-  freeair_machine_site site;
-  freeair_diagnosis_subject subject;
-  freeair_inference_visit how;
-  freeair_inference_scatter scatter;
-  freeair_evidence_readings expected;
-  freeair_evidence_readings found;
-  freeair_diagnosis_options options;
-  double log_t_s[8];
-  double log_p_pa[8];
-  size_t n_log;
-  int32_t observation[OBSERVATIONS];
-  int32_t answer[OBSERVATIONS];
-  size_t n_observations;
-  freeair_diagnosis_cause causes[ROWS];
-  freeair_inference_effect effects[ROWS];
-  freeair_diagnosis_reason reasons[400];
-  freeair_diagnosis_finding findings[ROWS];
-  freeair_diagnosis_summary summary;
-  size_t n_causes;
-  size_t n_effects;
-  size_t n_reasons;
-  size_t n_findings;
-  int32_t status;
-} visit;
-
-enum { V, SIDE_BY_SIDE, TWIN };
-
-static visit *new_visit(int family)
-{
-  static visit v;
-  memset(&v, 0, sizeof v);
-  v.machine = (freeair_machine)FREEAIR_MACHINE_INIT;
-  v.machine.lp_bore_m = family == TWIN ? 0.08 : 0.105;
-  v.machine.lp_stroke_m = family == TWIN ? 0.06 : 0.08;
-  v.machine.speed_rev_s = 14.0;
-  v.machine.receiver_m3 = family == TWIN ? 0.15 : 0.3;
-  v.machine.stages = family == TWIN ? 1 : 2;
-  v.machine.lp_cylinders = family == TWIN ? 2 : 1;
-  v.machine.arrangement = family == V ? FREEAIR_MACHINE_V : FREEAIR_MACHINE_SIDE_BY_SIDE;
-  v.site = (freeair_machine_site)FREEAIR_MACHINE_SITE_INIT;
-  v.subject = (freeair_diagnosis_subject)FREEAIR_DIAGNOSIS_SUBJECT_INIT;
-  v.subject.drive = FREEAIR_DIAGNOSIS_DRIVE_BELT;
-  v.subject.service_valve_closed = FREEAIR_EVIDENCE_YES;
-  v.how = (freeair_inference_visit)FREEAIR_INFERENCE_VISIT_INIT;
-  v.scatter = (freeair_inference_scatter)FREEAIR_INFERENCE_SCATTER_INIT;
-  v.expected = v.found = (freeair_evidence_readings)FREEAIR_EVIDENCE_READINGS_INIT;
-  v.options = (freeair_diagnosis_options)FREEAIR_DIAGNOSIS_OPTIONS_INIT;
-  ck_assert_int_eq(freeair_machine_complete(&v.machine, &v.machine), FREEAIR_OK);
-  return &v;
-}
-
-static void say(visit *v, int32_t observation, int32_t answer)
-{
-  ck_assert_uint_lt(v->n_observations, OBSERVATIONS);
-  v->observation[v->n_observations] = observation;
-  v->answer[v->n_observations++] = answer;
-}
-
-static void diagnose(visit *v)
-{
-  for (size_t i = 0; i < ROWS; i++) {
-    freeair_diagnosis_cause_init(&v->causes[i], sizeof v->causes[i]);
-    freeair_inference_effect_init(&v->effects[i], sizeof v->effects[i]);
-    freeair_diagnosis_finding_init(&v->findings[i], sizeof v->findings[i]);
-  }
-  for (size_t i = 0; i < 400; i++) freeair_diagnosis_reason_init(&v->reasons[i], sizeof v->reasons[i]);
-  freeair_diagnosis_summary_init(&v->summary, sizeof v->summary);
-  v->status = freeair_inference_rank(
-      &v->machine, &v->site, &v->subject, &v->how, &v->scatter, &v->expected, &v->found, v->log_t_s, v->log_p_pa,
-      v->n_log, NULL, NULL, 0, v->observation, v->answer, v->n_observations, NULL, 0, &v->options, v->causes,
-      sizeof v->causes[0], ROWS, &v->n_causes, v->effects, sizeof v->effects[0], ROWS, &v->n_effects, v->reasons,
-      sizeof v->reasons[0], 400, &v->n_reasons, v->findings, sizeof v->findings[0], ROWS, &v->n_findings, &v->summary);
-  ck_assert_int_ge(v->status, 0);
-}
-
-static double probability(const visit *v, int32_t cause)
-{
-  for (size_t i = 0; i < v->n_causes; i++)
-    if (v->causes[i].cause == cause) return v->causes[i].probability;
-  return 0.0;
-}
-
-static size_t rank_of(const visit *v, int32_t cause)
-{
-  for (size_t i = 0; i < v->n_causes; i++)
-    if (v->causes[i].cause == cause) return i;
-  return ROWS;
-}
-
-/* Reads what a machine shows at a site: all that the model gives, or the two
- * times alone. */
-static void read_machine(visit *v, const freeair_machine *m, const freeair_machine_site *site, int all)
-{
-  freeair_prediction_run run = FREEAIR_PREDICTION_RUN_INIT;
-  freeair_prediction_result r = FREEAIR_PREDICTION_RESULT_INIT;
-  freeair_cycle_result point = FREEAIR_CYCLE_RESULT_INIT;
-  double t[8];
-  double p[8];
-  double gas[8];
-  double delivery[8];
-  run.from_pa = v->how.from_pa;
-  int32_t status = freeair_prediction_pumpup(m, site, &run, &r, t, p, gas, delivery, 8);
-  ck_assert_int_ge(status, 0);
-  if (status == FREEAIR_OK) {
-    v->found.t_empty_to_cutout_s = r.time_s;
-    run.start = FREEAIR_PREDICTION_DRAWN_DOWN;
-    run.from_pa = v->machine.cut_in_pa;
-    double again[2];
-    ck_assert_int_ge(freeair_prediction_pumpup(m, site, &run, &r, again, again, gas, delivery, 2), 0);
-    v->found.t_cutin_to_cutout_s = r.time_s;
-  } else {
-    v->found.p_level_off_pa = r.end_pa;
-  }
-  if (!all) return;
-  v->n_log = 7;
-  for (size_t i = 0; i < 7; i++) {
-    v->log_t_s[i] = t[i + 1];
-    v->log_p_pa[i] = p[i + 1];
-  }
-  v->how.receiver_pa = status == FREEAIR_OK ? m->cut_out_pa : 0.97 * r.end_pa;
-  ck_assert_int_ge(freeair_cycle_point(m, site, v->how.receiver_pa, NAN, NAN, &point), 0);
-  if (m->stages == 2) {
-    v->found.p_interstage_pa = point.interstage_mean_pa;
-    v->found.t_hp_discharge_k = point.hp_discharge_k;
-    v->found.t_intercooler_out_k = point.intercooler_k;
-  }
-  v->found.t_lp_discharge_k = point.lp_discharge_k;
-  v->found.motor_speed_rev_s = point.motor_speed_rev_s;
-  v->found.pump_speed_rev_s = point.speed_rev_s;
-  v->found.power_w = point.motor_w / 0.83;
-}
-
-static void read_fault(visit *v, int32_t fault, double severity, int all)
-{
-  freeair_machine m = FREEAIR_MACHINE_INIT;
-  freeair_machine_site site = FREEAIR_MACHINE_SITE_INIT;
-  ck_assert_int_eq(freeair_fault_apply(&v->machine, &v->site, fault, severity, &m, &site), FREEAIR_OK);
-  read_machine(v, &m, &site, all);
-}
 
 /* ---- facts of the trade: common practice, no source ---- */
-
-START_TEST(levels_off_and_blows_back_is_the_lp_valve)
-{
-  visit *v = new_visit(V);
-  v->found.p_level_off_pa = 101325.0 + 60.0 * psi;
-  say(v, FREEAIR_EVIDENCE_BLOW_BACK_AT_INLET, FREEAIR_EVIDENCE_YES);
-  diagnose(v);
-  ck_assert_int_eq(v->causes[0].cause, FREEAIR_EVIDENCE_LP_SUCTION_VALVE);
-  ck_assert_double_gt(v->causes[0].probability, 0.7);
-  ck_assert_int_eq(v->summary.verdict, FREEAIR_VERDICT_FAILS);
-}
-END_TEST
-
-START_TEST(relief_popping_is_an_hp_valve)
-{
-  visit *v = new_visit(V);
-  read_fault(v, FREEAIR_FAULT_HP_DISCHARGE_VALVE, 0.2, 0);
-  say(v, FREEAIR_EVIDENCE_INTERSTAGE_RELIEF_POPS, FREEAIR_EVIDENCE_YES);
-  diagnose(v);
-  ck_assert(v->causes[0].cause == FREEAIR_EVIDENCE_HP_DISCHARGE_VALVE ||
-            v->causes[0].cause == FREEAIR_EVIDENCE_HP_SUCTION_VALVE);
-  ck_assert_double_gt(probability(v, FREEAIR_EVIDENCE_HP_DISCHARGE_VALVE) +
-                          probability(v, FREEAIR_EVIDENCE_HP_SUCTION_VALVE), 0.5);
-}
-END_TEST
-
-START_TEST(side_by_side_levelling_off_near_80_psig_is_the_gasket)
-{
-  visit *v = new_visit(SIDE_BY_SIDE);
-  v->found.p_level_off_pa = 101325.0 + 80.0 * psi;
-  diagnose(v);
-  ck_assert_uint_lt(rank_of(v, FREEAIR_EVIDENCE_GASKET_BETWEEN), 4);
-  ck_assert_double_gt(probability(v, FREEAIR_EVIDENCE_GASKET_BETWEEN), 0.08);
-  say(v, FREEAIR_EVIDENCE_HOT_BETWEEN_BORES, FREEAIR_EVIDENCE_YES);
-  diagnose(v);
-  ck_assert_int_eq(v->causes[0].cause, FREEAIR_EVIDENCE_GASKET_BETWEEN);
-  v->machine.arrangement = FREEAIR_MACHINE_V;
-  diagnose(v);
-  ck_assert_double_eq(probability(v, FREEAIR_EVIDENCE_GASKET_BETWEEN), 0.0);
-}
-END_TEST
-
-START_TEST(breather_and_oil_are_the_rings)
-{
-  visit *v = new_visit(TWIN);
-  read_fault(v, FREEAIR_FAULT_LP_RINGS, 0.5, 0);
-  say(v, FREEAIR_EVIDENCE_BREATHER_BLOWS, FREEAIR_EVIDENCE_YES);
-  say(v, FREEAIR_EVIDENCE_OIL_IN_DRAIN, FREEAIR_EVIDENCE_YES);
-  diagnose(v);
-  ck_assert_int_eq(v->causes[0].cause, FREEAIR_EVIDENCE_PISTON_RINGS);
-  ck_assert_double_gt(v->causes[0].probability, 0.9);
-}
-END_TEST
 
 START_TEST(pump_slow_with_the_motor_right_is_the_belt)
 {
@@ -223,33 +21,6 @@ START_TEST(pump_slow_with_the_motor_right_is_the_belt)
   v->subject.drive = FREEAIR_DIAGNOSIS_DRIVE_DIRECT;
   diagnose(v);
   ck_assert_double_eq(probability(v, FREEAIR_EVIDENCE_BELT_SLIP), 0.0);
-}
-END_TEST
-
-START_TEST(motor_slow_with_low_microfarads_is_the_capacitor)
-{
-  visit *v = new_visit(V);
-  freeair_cycle_result point = FREEAIR_CYCLE_RESULT_INIT;
-  ck_assert_int_eq(freeair_cycle_point(&v->machine, &v->site, v->machine.cut_out_pa, NAN, NAN, &point), FREEAIR_OK);
-  v->found.motor_speed_rev_s = 0.965 * point.motor_speed_rev_s;
-  v->found.pump_speed_rev_s = 0.965 * point.speed_rev_s;
-  v->expected.run_capacitance_f = 50e-6;
-  v->found.run_capacitance_f = 38e-6;
-  diagnose(v);
-  ck_assert_int_eq(v->causes[0].cause, FREEAIR_EVIDENCE_RUN_CAPACITOR);
-  ck_assert_double_gt(v->causes[0].probability, 0.8);
-  ck_assert_int_eq(v->summary.contradictions, 0);
-}
-END_TEST
-
-START_TEST(times_right_and_users_short_is_demand)
-{
-  visit *v = new_visit(V);
-  read_machine(v, &v->machine, &v->site, 0);
-  say(v, FREEAIR_EVIDENCE_SYSTEM_STARVES, FREEAIR_EVIDENCE_YES);
-  diagnose(v);
-  ck_assert_uint_lt(rank_of(v, FREEAIR_EVIDENCE_DOWNSTREAM), 2);
-  ck_assert_double_gt(probability(v, FREEAIR_EVIDENCE_DOWNSTREAM) + probability(v, FREEAIR_EVIDENCE_HEALTHY), 0.75);
 }
 END_TEST
 
@@ -423,11 +194,36 @@ END_TEST
 
 START_TEST(what_cannot_be_told_apart_is_a_group_with_the_check_that_splits_it)
 {
-  visit *v = new_visit(V);
-  read_fault(v, FREEAIR_FAULT_INTERSTAGE_LEAK, 0.35, 1);
-  diagnose(v);
-  const freeair_diagnosis_cause *leak = &v->causes[rank_of(v, FREEAIR_EVIDENCE_INTERSTAGE_LEAK)];
-  ck_assert_uint_lt(rank_of(v, FREEAIR_EVIDENCE_INTERSTAGE_LEAK), 4);
+  visit *v;
+  for (int family = V; family <= SIDE_BY_SIDE; family++) {
+    v = new_visit(family);
+    read_fault(v, FREEAIR_FAULT_INTERSTAGE_LEAK, 0.35, 1);
+    diagnose(v);
+    /* common practice, no source: soap splits the leak from the LP discharge valve, without opening anything */
+    const freeair_diagnosis_cause both[] = {v->causes[rank_of(v, FREEAIR_EVIDENCE_INTERSTAGE_LEAK)],
+                                            v->causes[rank_of(v, FREEAIR_EVIDENCE_LP_DISCHARGE_VALVE)]};
+    ck_assert_uint_lt(rank_of(v, FREEAIR_EVIDENCE_INTERSTAGE_LEAK), 4);
+    ck_assert_int_ne(both[0].group, 0);
+    ck_assert_int_eq(both[0].group, both[1].group);
+    ck_assert_int_ne(both[0].check, FREEAIR_EVIDENCE_CHECK_NONE);
+    freeair_diagnosis_check checks[ROWS];
+    size_t n;
+    for (size_t i = 0; i < ROWS; i++) freeair_diagnosis_check_init(&checks[i], sizeof checks[i]);
+    const int32_t ranked = freeair_diagnosis_check_rank(&v->subject, &v->found, NULL, NULL, 0, both, sizeof both[0], 2,
+                                                        NULL, 0, checks, sizeof checks[0], ROWS, &n);
+    ck_assert_int_eq(ranked, FREEAIR_OK);
+    double soap = 0.0;
+    double most = 0.0;
+    for (size_t i = 0; i < n; i++) {
+      if (checks[i].check == FREEAIR_EVIDENCE_SOAP_INTERSTAGE) soap = checks[i].information;
+      else if (checks[i].check != FREEAIR_EVIDENCE_HEADS_OFF) most = fmax(most, checks[i].information);
+    }
+    ck_assert_double_gt(soap, most);
+    say(v, FREEAIR_EVIDENCE_INTERSTAGE_BUBBLES, FREEAIR_EVIDENCE_YES);
+    diagnose(v);
+    ck_assert_int_eq(v->causes[0].cause, FREEAIR_EVIDENCE_INTERSTAGE_LEAK);
+    ck_assert_double_gt(v->causes[0].probability, 5.0 * probability(v, FREEAIR_EVIDENCE_LP_DISCHARGE_VALVE));
+  }
   /* two times alone tell that it is short, not why */
   v = new_visit(V);
   read_fault(v, FREEAIR_FAULT_LP_SUCTION_VALVE, 0.15, 0);
@@ -435,7 +231,6 @@ START_TEST(what_cannot_be_told_apart_is_a_group_with_the_check_that_splits_it)
   ck_assert_int_ne(v->causes[0].group, 0);
   ck_assert_int_ne(v->causes[0].check, FREEAIR_EVIDENCE_CHECK_NONE);
   ck_assert_double_lt(v->causes[0].probability, 0.6);
-  (void)leak;
 }
 END_TEST
 
@@ -491,13 +286,7 @@ int main(void)
   Suite *s = suite_create("inference");
   TCase *facts = tcase_create("facts");
   tcase_set_timeout(facts, 120);
-  tcase_add_test(facts, levels_off_and_blows_back_is_the_lp_valve);
-  tcase_add_test(facts, relief_popping_is_an_hp_valve);
-  tcase_add_test(facts, side_by_side_levelling_off_near_80_psig_is_the_gasket);
-  tcase_add_test(facts, breather_and_oil_are_the_rings);
   tcase_add_test(facts, pump_slow_with_the_motor_right_is_the_belt);
-  tcase_add_test(facts, motor_slow_with_low_microfarads_is_the_capacitor);
-  tcase_add_test(facts, times_right_and_users_short_is_demand);
   suite_add_tcase(s, facts);
   TCase *sound = tcase_create("sound");
   tcase_set_timeout(sound, 120);
