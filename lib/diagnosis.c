@@ -369,6 +369,7 @@ static size_t put_reasons(const evidence *e, const freeair__posterior *p, const 
         row.found = e->findings[k].found;
         row.expected = e->findings[k].expected;
         row.predicted = predicted_value(e, &e->findings[k], &by->row[i]);
+        row.residual = freeair__finding_residual(&e->findings[k], row.predicted);
       }
       freeair__rows_put(rows, n++, &row);
     }

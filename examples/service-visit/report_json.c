@@ -81,6 +81,7 @@ static json_t *causes(const assessment *a)
       if (!isnan(r->found)) json_object_set_new(item, "found", number(r->found));
       if (!isnan(r->expected)) json_object_set_new(item, "expected", number(r->expected));
       if (!isnan(r->predicted)) json_object_set_new(item, "predicted", number(r->predicted));
+      if (!isnan(r->residual)) json_object_set_new(item, "residual", number(r->residual));
       if (r->reading > 0)
         json_object_set_new(item, "reading", name_of(FREEAIR_EVIDENCE_KIND_READING, r->reading));
       else

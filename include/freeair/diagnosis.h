@@ -49,6 +49,7 @@ typedef struct freeair_diagnosis_reason {
   double found;         /**< The reading; NaN for an observation. @unit{any} */
   double expected;      /**< Its expected value of a sound machine. @unit{any} */
   double predicted;     /**< Its value with the cause at its posterior mean size; NaN where there is none. @unit{any} */
+  double residual;      /**< Reading less predicted over the spread of its finding; NaN where one is missing. */
   int32_t cause;        /**< The cause. @choice{freeair_evidence_cause} */
   int32_t reading;      /**< The reading, or 0. @choice{freeair_evidence_reading} */
   int32_t observation;  /**< The observation, or 0. @choice{freeair_evidence_observation} */
@@ -57,10 +58,10 @@ typedef struct freeair_diagnosis_reason {
 
 /** Initial value of a row. */
 #define FREEAIR_DIAGNOSIS_REASON_INIT \
-  { (uint32_t)sizeof(freeair_diagnosis_reason), 0u, NAN, NAN, NAN, NAN, 0, 0, 0, 0}
+  { (uint32_t)sizeof(freeair_diagnosis_reason), 0u, NAN, NAN, NAN, NAN, NAN, 0, 0, 0, 0}
 
 /** Frozen size of the first release. */
-#define FREEAIR_DIAGNOSIS_REASON_BASELINE 56
+#define FREEAIR_DIAGNOSIS_REASON_BASELINE 64
 
 /** The whole in a few numbers.
  * @since 0.1

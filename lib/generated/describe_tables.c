@@ -975,16 +975,17 @@ static const freeair_parameter fields_freeair_diagnosis_reason[] = {
     {"found", "The reading; NaN for an observation.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 16u, sizeof(double), -1, -1},
     {"expected", "Its expected value of a sound machine.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 24u, sizeof(double), -1, -1},
     {"predicted", "Its value with the cause at its posterior mean size; NaN where there is none.", "any", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 32u, sizeof(double), -1, -1},
-    {"cause", "The cause.", "1", "", "", "freeair_evidence_cause", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 40u, sizeof(int32_t), -1, -1},
-    {"reading", "The reading, or 0.", "1", "", "", "freeair_evidence_reading", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 44u, sizeof(int32_t), -1, -1},
-    {"observation", "The observation, or 0.", "1", "", "", "freeair_evidence_observation", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 48u, sizeof(int32_t), -1, -1},
-    {"answer", "Its answer.", "1", "", "", "freeair_evidence_answer", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 52u, sizeof(int32_t), -1, -1},
+    {"residual", "Reading less predicted over the spread of its finding; NaN where one is missing.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_DOUBLE, 0, 40u, sizeof(double), -1, -1},
+    {"cause", "The cause.", "1", "", "", "freeair_evidence_cause", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 48u, sizeof(int32_t), -1, -1},
+    {"reading", "The reading, or 0.", "1", "", "", "freeair_evidence_reading", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 52u, sizeof(int32_t), -1, -1},
+    {"observation", "The observation, or 0.", "1", "", "", "freeair_evidence_observation", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 56u, sizeof(int32_t), -1, -1},
+    {"answer", "Its answer.", "1", "", "", "freeair_evidence_answer", NULL, NAN, NAN, FREEAIR_TYPE_INT32, 0, 60u, sizeof(int32_t), -1, -1},
 };
 
 static const freeair_diagnosis_reason initial_freeair_diagnosis_reason = FREEAIR_DIAGNOSIS_REASON_INIT;
 
 static const freeair_structure structure_freeair_diagnosis_reason = {
-    "freeair_diagnosis_reason", fields_freeair_diagnosis_reason, &initial_freeair_diagnosis_reason, sizeof(freeair_diagnosis_reason), 56u, 10u};
+    "freeair_diagnosis_reason", fields_freeair_diagnosis_reason, &initial_freeair_diagnosis_reason, sizeof(freeair_diagnosis_reason), 64u, 11u};
 
 static const freeair_parameter fields_freeair_diagnosis_summary[] = {
     {"struct_size", "Size of this structure as the caller knows it.", "1", "", "", "", NULL, NAN, NAN, FREEAIR_TYPE_UINT32, 0, 0u, sizeof(uint32_t), -1, -1},

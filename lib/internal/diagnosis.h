@@ -51,6 +51,10 @@ void freeair__ranking_group(const freeair_diagnosis_subject *subject, const free
                             const int32_t *observation, const int32_t *answer, size_t n_observations,
                             freeair__ranking *by);
 
+/* Standard deviations between a reading and what is predicted for it; NaN where
+ * that has no scale. */
+double freeair__finding_residual(const freeair_diagnosis_finding *f, double predicted);
+
 /* The reason of an item, without the reading's values. Returns 0 when none of
  * weight is left; says holds the log-odds not yet told. */
 int freeair__reason_next(const int32_t *answers, const freeair_diagnosis_cause *cause, double *says,

@@ -213,6 +213,21 @@ void freeair__ranking_group(const freeair_diagnosis_subject *subject, const free
   split_groups(subject, found, observation, answer, n_observations, by);
 }
 
+double freeair__finding_residual(const freeair_diagnosis_finding *f, double predicted)
+{
+  double none;
+  int32_t scale;
+  if (!isfinite(f->found) || !isfinite(predicted) || !isgreater(f->spread, 0.0)) return NAN;
+  if (freeair_likelihood_spread(f->reading, &none, &none, &none, &none, &none, &scale) < 0) return NAN;
+  switch (scale) {
+  case FREEAIR_LIKELIHOOD_LOG:
+    return f->found > 0.0 && predicted > 0.0 ? log(f->found / predicted) / f->spread : NAN;
+  case FREEAIR_LIKELIHOOD_SHARE: return (f->found - predicted) / (f->reference * f->spread);
+  case FREEAIR_LIKELIHOOD_NO_SCALE: return NAN;
+  default: return (f->found - predicted) / f->spread;
+  }
+}
+
 void freeair__reasons_of(const freeair__posterior *p, int cause, double *says)
 {
   says[0] = 0.0;

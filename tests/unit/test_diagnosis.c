@@ -318,6 +318,9 @@ START_TEST(reasons_explain)
   ck_assert_double_eq(v.reasons[0].found, 30e-6);
   ck_assert_double_eq_tol(v.reasons[0].expected, 40e-6, 1e-15);
   ck_assert_double_eq_tol(v.reasons[0].predicted, 30e-6, 2e-6);
+  const freeair_diagnosis_finding *f = finding_of(&v, FREEAIR_EVIDENCE_RUN_CAPACITANCE);
+  ck_assert_double_eq_tol(v.reasons[0].residual, log(30e-6 / v.reasons[0].predicted) / f->spread, 1e-12);
+  ck_assert_double_lt(fabs(v.reasons[0].residual), 1.0);
   say(&v, FREEAIR_EVIDENCE_HUMS_AT_START, FREEAIR_EVIDENCE_YES);
   say(&v, FREEAIR_EVIDENCE_BLOW_BACK_AT_INLET, FREEAIR_EVIDENCE_NO);
   diagnose(&v);
@@ -332,6 +335,28 @@ START_TEST(reasons_explain)
     sum += r->log_odds;
   }
   ck_assert_double_eq_tol(sum, v.causes[0].support + v.causes[0].contradiction, 0.1);
+}
+END_TEST
+
+/* What a reading says for or against a sound machine is told beside how far it lies from one. */
+START_TEST(residuals_of_a_sound_machine_are_those_of_the_findings)
+{
+  uint32_t state = 31;
+  int told = 0;
+  for (int k = 0; k < 20; k++) {
+    visit v = new_visit();
+    fill(&v, &state);
+    diagnose(&v);
+    for (size_t i = 0; i < v.n_reasons; i++) {
+      const freeair_diagnosis_reason *r = &v.reasons[i];
+      if (r->reading == 0) ck_assert(isnan(r->residual));
+      if (r->cause != FREEAIR_EVIDENCE_HEALTHY || r->reading == 0) continue;
+      const freeair_diagnosis_finding *f = finding_of(&v, r->reading);
+      ck_assert_double_eq_tol(r->residual, f->residual, 1e-9 * (1.0 + fabs(f->residual)));
+      told++;
+    }
+  }
+  ck_assert_int_gt(told, 20);
 }
 END_TEST
 
@@ -459,6 +484,7 @@ int main(void)
   tcase_add_test(always, impossible_causes_are_not_named);
   tcase_add_test(always, priors_are_the_callers);
   tcase_add_test(always, reasons_explain);
+  tcase_add_test(always, residuals_of_a_sound_machine_are_those_of_the_findings);
   tcase_add_test(always, times_alone_leave_a_group);
   tcase_add_test(always, soap_splits_valve_and_leak);
   tcase_add_test(always, contradictions_are_named);

@@ -1498,6 +1498,7 @@ class DiagnosisReason(_runtime.Structure):
         expected: Its expected value of a sound machine. [the caller's unit]
         predicted: Its value with the cause at its posterior mean size; NaN where there is none.
             [the caller's unit]
+        residual: Reading less predicted over the spread of its finding; NaN where one is missing.
         cause: The cause. One of EVIDENCE_CAUSE_* (enumeration freeair_evidence_cause).
         reading: The reading, or 0. One of EVIDENCE_READING_* (enumeration
             freeair_evidence_reading).

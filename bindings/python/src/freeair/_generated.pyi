@@ -1072,11 +1072,12 @@ class DiagnosisReason(Structure):
     found: float
     expected: float
     predicted: float
+    residual: float
     cause: int
     reading: int
     observation: int
     answer: int
-    def __init__(self, *, log_odds: float | None = ..., found: float | None = ..., expected: float | None = ..., predicted: float | None = ..., cause: int | None = ..., reading: int | None = ..., observation: int | None = ..., answer: int | None = ...) -> None: ...
+    def __init__(self, *, log_odds: float | None = ..., found: float | None = ..., expected: float | None = ..., predicted: float | None = ..., residual: float | None = ..., cause: int | None = ..., reading: int | None = ..., observation: int | None = ..., answer: int | None = ...) -> None: ...
 
 class DiagnosisSummary(Structure):
     probability_healthy: float
