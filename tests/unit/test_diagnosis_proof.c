@@ -1,4 +1,5 @@
 /* SPDX-License-Identifier: MIT */
+#include "../suite.h"
 #include "diagnosis.h"
 
 #include <freeair/diagnosis_proof.h>
@@ -142,11 +143,5 @@ int main(void)
   tcase_add_test(tests, no_evidence_leaves_even_odds);
   tcase_add_test(tests, slower_is_never_better);
   tcase_add_test(tests, errors_leave_nothing_behind);
-  Suite *suite = suite_create("diagnosis_proof");
-  suite_add_tcase(suite, tests);
-  SRunner *runner = srunner_create(suite);
-  srunner_run_all(runner, CK_NORMAL);
-  int failed = srunner_ntests_failed(runner);
-  srunner_free(runner);
-  return failed == 0 ? EXIT_SUCCESS : EXIT_FAILURE;
+  return run_case("diagnosis_proof", tests);
 }
