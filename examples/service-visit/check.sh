@@ -113,6 +113,18 @@ refused 'missing: "machine"' "$work/empty.json"
 change 's/"barometer": "29.8 inHg",//' no-barometer
 refused '/site: give the barometer, or the altitude' "$work/no-barometer.json"
 
+# A batch over threads: a line each in the order given, the same as one after the other; one refused holds up none.
+"$program" --threads 1 "$visits"/*.json >"$work/one" 2>"$work/err" || complain "a batch on one thread"
+"$program" --threads 5 "$visits"/*.json >"$work/out" 2>"$work/err" || complain "a batch on five threads"
+cmp -s "$work/one" "$work/out" || complain "a batch differs among threads" 30
+[ "$(wc -l <"$work/out")" = "$(ls "$visits"/*.json | wc -l)" ] || complain "a batch lacks visits" 30
+grep -q '^NOT SOUND .*LP suction valve .*Body shop: runs and never shuts off' "$work/out" || complain "a batch" 30
+if "$program" "$visits/lp-valve.json" "$work/empty.json" "$visits/slipping-belt.json" >"$work/out" 2>"$work/err"; then
+  complain "a batch with one refused succeeds"
+fi
+[ "$(wc -l <"$work/out")" = 2 ] && grep -q 'empty.json: .*missing: "machine"' "$work/err" || complain "a batch with one refused"
+if "$program" --json "$visits"/*.json >"$work/out" 2>"$work/err"; then complain "a batch as JSON"; fi
+
 # Logs that are damaged.
 log()
 {

@@ -216,7 +216,7 @@ static void log_found(const assessment *a)
 static void proof(const assessment *a)
 {
   const freeair_diagnosis_proof *p = &a->proof;
-  char t[SHOWN], u[SHOWN], text[VISIT_TEXT], share[VISIT_TEXT] = "";
+  char t[SHOWN], u[SHOWN], text[VISIT_TEXT], share[200] = "";
   if (a->v->repaired == FREEAIR_EVIDENCE_CAUSE_NONE) return;
   const char *cause = freeair_evidence_title(FREEAIR_EVIDENCE_KIND_CAUSE, a->v->repaired);
   if (!isnan(p->delivery))
@@ -327,7 +327,11 @@ static size_t causes_shown(const assessment *a)
 static void money(const assessment *a, const freeair_inference_effect *e)
 {
   char t[SHOWN];
-  if (isnan(e->waste_w) || isinf(e->waste_w) || e->waste_w <= 0.0) return;
+  if (isnan(e->waste_w) || e->waste_w <= 0.0) return;
+  if (e->waste_w > a->point.motor_w) {
+    printf("       now       cannot make the air that is used, running all the time\n");
+    return;
+  }
   printf("       now       wastes %s of electrical power", show(a->v, e->waste_w, "W", SHOW_DIFFERENCE, t));
   if (!isnan(e->cost)) printf(", %.0f %s a year", e->cost * 3600.0 * 8760.0, a->v->currency);
   putchar('\n');
