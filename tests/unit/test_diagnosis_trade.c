@@ -95,92 +95,156 @@ END_TEST
 
 /* ---- facts of the trade: common practice, no source ---- */
 
+/* What a machine may be; those of two stages first. */
+static const struct {
+  int32_t stages;
+  int32_t cylinders;
+  int32_t head;
+} kinds[] = {
+    {2, 2, FREEAIR_DIAGNOSIS_HEAD_SEPARATE},
+    {2, 2, FREEAIR_DIAGNOSIS_HEAD_SHARED},
+    {1, 2, FREEAIR_DIAGNOSIS_HEAD_SHARED},
+};
+enum { KINDS = sizeof kinds / sizeof kinds[0] };
+
+static visit visit_to(size_t kind)
+{
+  visit v = new_visit();
+  v.subject.stages = kinds[kind].stages;
+  v.subject.cylinders = kinds[kind].cylinders;
+  v.subject.head = kinds[kind].head;
+  return v;
+}
+
 START_TEST(levels_off_blowing_back_is_the_lp_suction_valve)
 {
-  for (double gauge = 40.0; gauge <= 80.0; gauge += 10.0) {
-    visit v = new_visit();
-    v.subject.stages = 2;
-    v.found.p_level_off_pa = 101325.0 + gauge * psi;
-    say(&v, FREEAIR_EVIDENCE_BLOW_BACK_AT_INLET, FREEAIR_EVIDENCE_YES);
-    diagnose(&v);
-    ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_LP_SUCTION_VALVE);
-    ck_assert_double_gt(v.causes[0].probability, 0.6);
-  }
+  for (size_t k = 0; k < KINDS; k++)
+    for (double gauge = 40.0; gauge <= 80.0; gauge += 10.0) {
+      visit v = visit_to(k);
+      v.found.p_level_off_pa = 101325.0 + gauge * psi;
+      say(&v, FREEAIR_EVIDENCE_BLOW_BACK_AT_INLET, FREEAIR_EVIDENCE_YES);
+      diagnose(&v);
+      ck_assert_msg(v.summary.cause == FREEAIR_EVIDENCE_LP_SUCTION_VALVE, "kind %zu at %g psig", k, gauge);
+      ck_assert_double_gt(v.causes[0].probability, 0.5);
+      /* it is the blowing back that says so */
+      const double with = v.causes[0].probability;
+      v.answer[0] = FREEAIR_EVIDENCE_NO;
+      diagnose(&v);
+      ck_assert_double_lt(probability_of(&v, FREEAIR_EVIDENCE_LP_SUCTION_VALVE), 0.5 * with);
+    }
 }
 END_TEST
 
 START_TEST(relief_popping_is_the_hp_valves)
 {
-  visit v = new_visit();
-  say(&v, FREEAIR_EVIDENCE_INTERSTAGE_RELIEF_POPS, FREEAIR_EVIDENCE_YES);
-  diagnose(&v);
-  for (size_t i = 0; i < 2; i++)
-    ck_assert(v.causes[i].cause == FREEAIR_EVIDENCE_HP_SUCTION_VALVE ||
-              v.causes[i].cause == FREEAIR_EVIDENCE_HP_DISCHARGE_VALVE);
-  /* unless it pops below its setting */
-  say(&v, FREEAIR_EVIDENCE_RELIEF_POPS_EARLY, FREEAIR_EVIDENCE_YES);
-  diagnose(&v);
-  ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_RELIEF_WEAK);
+  for (size_t k = 0; kinds[k].stages == 2; k++) {
+    visit v = visit_to(k);
+    diagnose(&v);
+    const double before = probability_of(&v, FREEAIR_EVIDENCE_HP_SUCTION_VALVE);
+    say(&v, FREEAIR_EVIDENCE_INTERSTAGE_RELIEF_POPS, FREEAIR_EVIDENCE_YES);
+    diagnose(&v);
+    for (size_t i = 0; i < 2; i++)
+      ck_assert(v.causes[i].cause == FREEAIR_EVIDENCE_HP_SUCTION_VALVE ||
+                v.causes[i].cause == FREEAIR_EVIDENCE_HP_DISCHARGE_VALVE);
+    ck_assert_double_gt(probability_of(&v, FREEAIR_EVIDENCE_HP_SUCTION_VALVE), 4.0 * before);
+    /* unless it pops below its setting */
+    say(&v, FREEAIR_EVIDENCE_RELIEF_POPS_EARLY, FREEAIR_EVIDENCE_YES);
+    diagnose(&v);
+    ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_RELIEF_WEAK);
+  }
 }
 END_TEST
 
 START_TEST(side_by_side_levelling_off_is_the_gasket)
 {
-  visit v = new_visit();
-  v.subject.head = FREEAIR_DIAGNOSIS_HEAD_SHARED;
-  v.found.p_level_off_pa = 101325.0 + 80.0 * psi;
-  diagnose(&v);
-  ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_GASKET_BETWEEN);
-  v.subject.head = FREEAIR_DIAGNOSIS_HEAD_SEPARATE;
-  diagnose(&v);
-  ck_assert_int_ne(v.summary.cause, FREEAIR_EVIDENCE_GASKET_BETWEEN);
+  for (double gauge = 75.0; gauge <= 90.0; gauge += 5.0) {
+    visit v = new_visit();
+    v.subject.stages = 2;
+    v.subject.head = FREEAIR_DIAGNOSIS_HEAD_SHARED;
+    v.found.p_level_off_pa = 101325.0 + gauge * psi;
+    diagnose(&v);
+    ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_GASKET_BETWEEN);
+    ck_assert_double_gt(v.causes[0].probability, 3.0 * v.causes[0].prior);
+    v.subject.head = FREEAIR_DIAGNOSIS_HEAD_SEPARATE;
+    diagnose(&v);
+    ck_assert_double_eq(probability_of(&v, FREEAIR_EVIDENCE_GASKET_BETWEEN), 0.0);
+  }
 }
 END_TEST
 
 START_TEST(oil_and_breather_are_the_rings)
 {
-  visit v = new_visit();
-  v.found.t_empty_to_cutout_s = 1.3 * v.expected.t_empty_to_cutout_s;
-  say(&v, FREEAIR_EVIDENCE_OIL_IN_DRAIN, FREEAIR_EVIDENCE_YES);
-  say(&v, FREEAIR_EVIDENCE_BREATHER_BLOWS, FREEAIR_EVIDENCE_YES);
-  diagnose(&v);
-  ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_PISTON_RINGS);
-  ck_assert_double_gt(v.causes[0].probability, 0.8);
+  for (size_t k = 0; k < KINDS; k++)
+    for (double slow = 1.1; slow < 1.8; slow += 0.2) {
+      visit v = visit_to(k);
+      v.found.t_empty_to_cutout_s = slow * v.expected.t_empty_to_cutout_s;
+      say(&v, FREEAIR_EVIDENCE_OIL_IN_DRAIN, FREEAIR_EVIDENCE_YES);
+      say(&v, FREEAIR_EVIDENCE_BREATHER_BLOWS, FREEAIR_EVIDENCE_YES);
+      diagnose(&v);
+      ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_PISTON_RINGS);
+      ck_assert_double_gt(v.causes[0].probability, 0.8);
+      v.answer[0] = v.answer[1] = FREEAIR_EVIDENCE_NO;
+      diagnose(&v);
+      ck_assert_double_lt(probability_of(&v, FREEAIR_EVIDENCE_PISTON_RINGS), 0.1);
+    }
 }
 END_TEST
 
 START_TEST(slow_pump_with_a_right_motor_is_the_belt)
 {
-  visit v = new_visit();
-  v.found.motor_speed_rev_s = v.expected.motor_speed_rev_s;
-  v.found.pump_speed_rev_s = 0.9 * v.expected.pump_speed_rev_s;
-  diagnose(&v);
-  ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_BELT_SLIP);
+  static const double pump[] = {0.93, 0.9, 0.85, 0.75};
+  for (size_t k = 0; k < KINDS; k++)
+    for (size_t i = 0; i < sizeof pump / sizeof pump[0]; i++) {
+      visit v = visit_to(k);
+      v.found.motor_speed_rev_s = v.expected.motor_speed_rev_s;
+      v.found.pump_speed_rev_s = pump[i] * v.expected.pump_speed_rev_s;
+      diagnose(&v);
+      ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_BELT_SLIP);
+      ck_assert_double_gt(v.causes[0].probability, 0.7);
+      /* both slow alike: not the belt */
+      v.found.motor_speed_rev_s = pump[i] * v.expected.motor_speed_rev_s;
+      diagnose(&v);
+      ck_assert_double_lt(probability_of(&v, FREEAIR_EVIDENCE_BELT_SLIP), 0.2);
+    }
 }
 END_TEST
 
 START_TEST(slow_motor_with_low_microfarads_is_the_capacitor)
 {
-  visit v = new_visit();
-  v.found.motor_speed_rev_s = 0.97 * v.expected.motor_speed_rev_s;
-  v.found.run_capacitance_f = 0.75 * v.expected.run_capacitance_f;
-  diagnose(&v);
-  ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_RUN_CAPACITOR);
-  ck_assert_double_gt(v.causes[0].probability, 0.8);
+  static const struct {
+    double speed;
+    double capacitance;
+  } weak[] = {{0.985, 0.83}, {0.97, 0.75}, {0.95, 0.6}};
+  for (size_t k = 0; k < KINDS; k++)
+    for (size_t i = 0; i < sizeof weak / sizeof weak[0]; i++) {
+      visit v = visit_to(k);
+      v.found.motor_speed_rev_s = weak[i].speed * v.expected.motor_speed_rev_s;
+      v.found.run_capacitance_f = weak[i].capacitance * v.expected.run_capacitance_f;
+      diagnose(&v);
+      ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_RUN_CAPACITOR);
+      ck_assert_double_gt(v.causes[0].probability, 0.8);
+      /* the right microfarads: not the capacitor */
+      v.found.run_capacitance_f = v.expected.run_capacitance_f;
+      diagnose(&v);
+      ck_assert_int_ne(v.summary.cause, FREEAIR_EVIDENCE_RUN_CAPACITOR);
+    }
 }
 END_TEST
 
 START_TEST(right_times_and_a_starving_system_are_demand)
 {
-  for (int32_t closed = FREEAIR_EVIDENCE_NOT_CHECKED; closed <= FREEAIR_EVIDENCE_YES; closed++) {
-    visit v = new_visit();
-    v.subject.service_valve_closed = closed;
-    v.found.t_empty_to_cutout_s = v.expected.t_empty_to_cutout_s;
-    v.found.t_cutin_to_cutout_s = v.expected.t_cutin_to_cutout_s;
-    say(&v, FREEAIR_EVIDENCE_SYSTEM_STARVES, FREEAIR_EVIDENCE_YES);
-    diagnose(&v);
-    ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_DOWNSTREAM);
-  }
+  for (size_t k = 0; k < KINDS; k++)
+    for (int32_t closed = FREEAIR_EVIDENCE_NOT_CHECKED; closed <= FREEAIR_EVIDENCE_YES; closed++) {
+      visit v = visit_to(k);
+      v.subject.service_valve_closed = closed;
+      v.found.t_empty_to_cutout_s = v.expected.t_empty_to_cutout_s;
+      v.found.t_cutin_to_cutout_s = v.expected.t_cutin_to_cutout_s;
+      diagnose(&v);
+      ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_HEALTHY);
+      say(&v, FREEAIR_EVIDENCE_SYSTEM_STARVES, FREEAIR_EVIDENCE_YES);
+      diagnose(&v);
+      ck_assert_int_eq(v.summary.cause, FREEAIR_EVIDENCE_DOWNSTREAM);
+    }
 }
 END_TEST
 
