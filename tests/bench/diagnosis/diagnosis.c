@@ -2,15 +2,17 @@
 /* Benchmark of the diagnosis on invented visits.
  *
  * usage: diagnosis [-m table|model] [-n visits] [-s series] [-l level] [-x width]
- *   [-d] [-c] [-e] [-v]
+ *   [-f file] [-d] [-c] [-e] [-v]
  *
  * -m the first form by tables, or the inference on the physical model; -n visits
  * (100); -s series of visits (1); -l one level only, 0 to 4; -x factor on
- * all that is not known of a unit (1); -d with the default priors instead of those
+ * all that is not known of a unit (1); -f visits of a file (independent/visits.jsonl) instead
+ * of made ones; -d with the default priors instead of those
  * of the visits; -c confusion of the classes; -e with equal priors; -v lists what was not
  * named first. */
 #include "score.h"
 #include "visit.h"
+#include "visit_json.h"
 
 #include <math.h>
 #include <stdio.h>
@@ -111,85 +113,132 @@ static void list_miss(uint64_t n, int level, const visit *v, const double p[N_CL
   printf("\n");
 }
 
-int main(int argc, char **argv)
+typedef struct options {
+  uint64_t visits; /* 0: a hundred, or all of the file */
+  uint64_t series;
+  int only; /* level, or -1 */
+  int confusion;
+  int equal;
+  int list;
+  int defaults;
+  double width;
+  const char *method;
+  const char *file; /* null: visits are made */
+} options;
+
+static int read_options(int argc, char **argv, options *o)
 {
-  uint64_t visits = 100;
-  uint64_t series = 1;
-  int only = -1;
-  int confusion = 0;
-  int equal = 0;
-  int list = 0;
-  int defaults = 0;
-  double width = 1.0;
-  const char *method = "model";
   for (int i = 1; i < argc; i++) {
-    if (strcmp(argv[i], "-c") == 0) confusion = 1;
-    else if (strcmp(argv[i], "-e") == 0) equal = 1;
-    else if (strcmp(argv[i], "-v") == 0) list = 1;
-    else if (strcmp(argv[i], "-d") == 0) defaults = 1;
-    else if (i + 1 == argc) return 2;
-    else if (strcmp(argv[i], "-m") == 0) method = argv[++i];
-    else if (strcmp(argv[i], "-n") == 0) visits = strtoull(argv[++i], NULL, 10);
-    else if (strcmp(argv[i], "-s") == 0) series = strtoull(argv[++i], NULL, 10);
-    else if (strcmp(argv[i], "-x") == 0) width = atof(argv[++i]);
-    else if (strcmp(argv[i], "-l") == 0) only = atoi(argv[++i]);
-    else return 2;
+    if (strcmp(argv[i], "-c") == 0) o->confusion = 1;
+    else if (strcmp(argv[i], "-e") == 0) o->equal = 1;
+    else if (strcmp(argv[i], "-v") == 0) o->list = 1;
+    else if (strcmp(argv[i], "-d") == 0) o->defaults = 1;
+    else if (i + 1 == argc) return 0;
+    else if (strcmp(argv[i], "-m") == 0) o->method = argv[++i];
+    else if (strcmp(argv[i], "-n") == 0) o->visits = strtoull(argv[++i], NULL, 10);
+    else if (strcmp(argv[i], "-s") == 0) o->series = strtoull(argv[++i], NULL, 10);
+    else if (strcmp(argv[i], "-x") == 0) o->width = atof(argv[++i]);
+    else if (strcmp(argv[i], "-l") == 0) o->only = atoi(argv[++i]);
+    else if (strcmp(argv[i], "-f") == 0) o->file = argv[++i];
+    else return 0;
   }
-  static score scores[N_LEVELS];
-  int skipped = 0;
-  job j;
-  j.n_prior = freeair_evidence_count(FREEAIR_EVIDENCE_KIND_CAUSE);
-  make_prior(equal, j.prior, j.n_prior);
-  if (defaults) j.n_prior = 0;
-  double making = 0.0;
-  double completing = 0.0;
-  for (uint64_t n = 0; n < visits; n++) {
+  return 1;
+}
+
+/* Ranks the causes of a visit at one level of what is known. */
+static void score_visit(const options *o, job *j, uint64_t n, const visit *all, int level, score *s)
+{
+  visit v;
+  freeair_diagnosis_cause causes[ROWS];
+  size_t n_causes = 0;
+  visit_reduce(all, level, &v);
+  j->v = &v;
+  for (int i = 0; i < ROWS; i++) freeair_diagnosis_cause_init(&causes[i], sizeof causes[i]);
+  double start = now();
+  if (!(strcmp(o->method, "table") == 0 ? rank_by_table : rank_by_model)(j, causes, &n_causes)) {
+    s->failed++;
+    return;
+  }
+  double p[N_CLASSES] = {0.0};
+  for (size_t i = 0; i < n_causes && i < ROWS; i++) {
+    int which = visit_class_of(causes[i].cause);
+    if (which >= 0) p[which] += causes[i].probability;
+  }
+  score_add(s, &v, level, p, now() - start);
+  if (o->list) list_miss(n, level, &v, p);
+}
+
+typedef struct run {
+  score scores[N_LEVELS];
+  int skipped;
+  double making_s;
+  double completing_s;
+} run;
+
+/* The visit at a position of the file or series; 0 when it cannot be made. */
+static int get_visit(const options *o, const visit_set *set, uint64_t at, uint64_t *n, visit *v)
+{
+  *n = o->file ? set->numbers[at] : at;
+  if (!o->file) return visit_make(o->series, at, o->width, v);
+  *v = set->visits[at];
+  return 1;
+}
+
+static void run_visits(const options *o, const visit_set *set, job *j, run *r)
+{
+  for (uint64_t at = 0; at < o->visits; at++) {
     visit all;
+    uint64_t n;
     double t0 = now();
-    if (!visit_make(series, n, width, &all)) {
-      skipped++;
+    if (!get_visit(o, set, at, &n, &all)) {
+      r->skipped++;
       continue;
     }
     double t1 = now();
     freeair_machine_site rating = FREEAIR_MACHINE_SITE_INIT;
     int32_t adjusted;
     double delivery;
-    freeair_machine_init(&j.machine, sizeof j.machine);
-    if (freeair_rating_complete(&all.nameplate, &rating, &j.machine, &adjusted, &delivery) < 0) {
-      skipped++;
+    freeair_machine_init(&j->machine, sizeof j->machine);
+    if (freeair_rating_complete(&all.nameplate, &rating, &j->machine, &adjusted, &delivery) < 0) {
+      r->skipped++;
       continue;
     }
-    making += t1 - t0;
-    completing += now() - t1;
-    for (int level = 0; level < N_LEVELS; level++) {
-      if (only >= 0 && level != only) continue;
-      visit v;
-      visit_reduce(&all, level, &v);
-      j.v = &v;
-      freeair_diagnosis_cause causes[ROWS];
-      size_t n_causes = 0;
-      for (int i = 0; i < ROWS; i++) freeair_diagnosis_cause_init(&causes[i], sizeof causes[i]);
-      double start = now();
-      if (!(strcmp(method, "table") == 0 ? rank_by_table : rank_by_model)(&j, causes, &n_causes)) {
-        scores[level].failed++;
-        continue;
-      }
-      double p[N_CLASSES] = {0.0};
-      for (size_t i = 0; i < n_causes && i < ROWS; i++) {
-        int which = visit_class_of(causes[i].cause);
-        if (which >= 0) p[which] += causes[i].probability;
-      }
-      score_add(&scores[level], &v, level, p, now() - start);
-      if (list) list_miss(n, level, &v, p);
-    }
+    r->making_s += t1 - t0;
+    r->completing_s += now() - t1;
+    for (int level = 0; level < N_LEVELS; level++)
+      if (o->only < 0 || level == o->only) score_visit(o, j, n, &all, level, &r->scores[level]);
   }
-  printf("%s, series %llu, %llu visits, %d of them skipped; %.1f ms to make a visit, %.1f ms to complete a machine\n",
-         method, (unsigned long long)series, (unsigned long long)visits, skipped, 1e3 * making / (double)visits,
-         1e3 * completing / (double)visits);
+}
+
+static void print_run(const options *o, const run *r)
+{
+  printf("%s, ", o->method);
+  if (o->file) printf("%s", o->file);
+  else printf("series %llu", (unsigned long long)o->series);
+  printf(", %llu visits, %d of them skipped; %.1f ms to make a visit, %.1f ms to complete a machine\n",
+         (unsigned long long)o->visits, r->skipped, 1e3 * r->making_s / (double)o->visits,
+         1e3 * r->completing_s / (double)o->visits);
   for (int level = 0; level < N_LEVELS; level++) {
-    if (only >= 0 && level != only) continue;
-    score_print(&scores[level], level);
-    if (confusion) score_print_confusion(&scores[level]);
+    if (o->only >= 0 && level != o->only) continue;
+    score_print(&r->scores[level], level);
+    if (o->confusion) score_print_confusion(&r->scores[level]);
   }
+}
+
+int main(int argc, char **argv)
+{
+  options o = {.series = 1, .only = -1, .width = 1.0, .method = "model"};
+  visit_set set = {NULL, NULL, 0};
+  static run r;
+  job j;
+  if (!read_options(argc, argv, &o)) return 2;
+  if (o.file && !visit_set_read(o.file, &set)) return 1;
+  if (o.visits == 0 || (o.file && o.visits > set.n)) o.visits = o.file ? set.n : 100;
+  j.n_prior = freeair_evidence_count(FREEAIR_EVIDENCE_KIND_CAUSE);
+  make_prior(o.equal, j.prior, j.n_prior);
+  if (o.defaults) j.n_prior = 0;
+  run_visits(&o, &set, &j, &r);
+  print_run(&o, &r);
+  visit_set_free(&set);
   return 0;
 }
