@@ -401,6 +401,23 @@ static void add_table(const freeair__symptom_input *in, freeair__symptoms *s)
   }
 }
 
+/* Of the errors of form of two symptoms of a law, how much they share at one
+ * pressure, and over which part of the range that fades. */
+static const double form_shared = 0.9;
+static const double form_reach = 0.7;
+
+static int law_of(const freeair__symptom *y)
+{
+  if (y->kind == FREEAIR__SYMPTOM_DELIVERY || y->kind == FREEAIR__SYMPTOM_EMPTY || y->kind == FREEAIR__SYMPTOM_CUTIN)
+    return 1;
+  return y->reading == FREEAIR_EVIDENCE_INTERSTAGE ? 2 : 0;
+}
+
+static double middle_of(const freeair__symptom *y)
+{
+  return law_of(y) == 1 ? 0.5 * (y->from_p + y->to_p) : y->to_p;
+}
+
 static void find_blocks(freeair__symptoms *s)
 {
   /* in the order of the readings, those of one reading together */
@@ -414,6 +431,22 @@ static void find_blocks(freeair__symptoms *s)
   for (int i = 0; i < s->n; i++)
     if (i == 0 || s->symptom[i].reading != s->symptom[i - 1].reading) s->blocks.first[s->blocks.n++] = i;
   s->blocks.first[s->blocks.n] = s->n;
+}
+
+/* What a law gets wrong about a fault it gets wrong alike at neighbouring
+ * pressures: rates share one such error, interstage pressures another. */
+static void find_shared(freeair__symptoms *s)
+{
+  double pa = s->plant->c.site.barometric_pa;
+  for (int i = 0; i < s->n; i++)
+    for (int j = 0; j < i; j++) {
+      const freeair__symptom *a = &s->symptom[i];
+      const freeair__symptom *b = &s->symptom[j];
+      s->shared[i][j] = 0.0;
+      if (law_of(a) == 0 || law_of(a) != law_of(b)) continue;
+      double apart = fabs(middle_of(a) - middle_of(b)) / (s->plant->c.m.cut_out_pa - pa);
+      s->shared[i][j] = form_shared * exp(-apart / form_reach);
+    }
 }
 
 /* ---- the sound machine ---- */
@@ -456,6 +489,7 @@ int32_t freeair__symptoms_start(const freeair__plant *plant, const freeair__symp
   add_points(in, s);
   add_table(in, s);
   find_blocks(s);
+  find_shared(s);
   freeair__symptoms_predict(s, &sound, s->sound);
   return FREEAIR_OK;
 }

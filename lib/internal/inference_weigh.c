@@ -23,6 +23,7 @@ int freeair__weigh(const freeair__symptoms *s, const freeair__covariance *unknow
   double c[FREEAIR__SYMPTOMS][FREEAIR__SYMPTOMS];
   double r[FREEAIR__SYMPTOMS];
   double gain[FREEAIR__SYMPTOMS];
+  double u[FREEAIR__SYMPTOMS];
   freeair__gauss_density d;
   for (int i = 0; i < s->n; i++) {
     r[i] = s->symptom[i].found - y[i];
@@ -30,10 +31,11 @@ int freeair__weigh(const freeair__symptoms *s, const freeair__covariance *unknow
     for (int j = 0; j <= i; j++) c[i][j] = unknown->c[i][j] * gain[i] * gain[j] + along[i] * along[j];
     if (across != NULL)
       for (int j = 0; j <= i; j++) c[i][j] += across[i] * across[j];
-    double shift = fabs(y[i] - s->sound[i]);
-    if (s->symptom[i].kind == FREEAIR__SYMPTOM_DIFFERENCE) shift = fmin(shift, most_shift_k);
-    double u = form * s->symptom[i].form * shift;
-    c[i][i] += variance[i] + u * u + s->symptom[i].noise * s->symptom[i].noise;
+    double shift = y[i] - s->sound[i];
+    if (s->symptom[i].kind == FREEAIR__SYMPTOM_DIFFERENCE) shift = fmin(fmax(shift, -most_shift_k), most_shift_k);
+    u[i] = form * s->symptom[i].form * shift;
+    for (int j = 0; j < i; j++) c[i][j] += u[i] * u[j] * s->shared[i][j];
+    c[i][i] += variance[i] + u[i] * u[i] + s->symptom[i].noise * s->symptom[i].noise;
   }
   if (!freeair__gauss_student(c, r, s->n, freedom, &s->blocks, &d)) return 0;
   double wrong[FREEAIR__GAUSS_BLOCKS];
