@@ -161,6 +161,7 @@ static int32_t work_out(const request *q, const int32_t *observation, const int3
   after.h = &hypotheses;
   after.unknown = &unknown;
   after.answers = q->answers;
+  after.clearance = q->scatter.clearance;
   freeair__hypotheses_start(&symptoms, &q->subject, &q->prior, &hypotheses);
   status = freeair__inference_infer(&after, &q->prior);
   if (status < 0) return status;

@@ -32,6 +32,9 @@ _Static_assert((int)N_FAMILIES <= (int)FREEAIR__FAMILIES, "room for every family
 /* share of the prior that knows severities alone */
 static const double even = 0.1;
 
+/* share of a belt's slip that is not there when it is not loaded */
+static const double slip_with_load = 0.4;
+
 enum { SEVERITIES = FREEAIR__PLANT_NODES - 1 };
 
 /* Severities at which each is mapped, up from where it is first felt. */
@@ -400,6 +403,19 @@ void freeair__hypotheses_node(const freeair__hypotheses *h, const freeair__way *
     }
   }
   freeair__hypotheses_condition(h, way, (k + 0.5) / FREEAIR__SIZES, &node->size, &severity, condition);
+}
+
+void freeair__hypotheses_open(const freeair__hypotheses *h, const freeair__way *way, double size, double clearance,
+                              const freeair__condition *c, float lost[FREEAIR__PLANT_POINTS])
+{
+  const freeair__plant *plant = h->symptoms->plant;
+  freeair__plant_clearance(plant, &c->map, clearance, lost);
+  if (way->fault != FREEAIR_FAULT_BELT_SLIP) return;
+  double pa = plant->c.site.barometric_pa;
+  for (int i = 0; i < FREEAIR__PLANT_POINTS; i++) {
+    double root = plant->root_low + plant->root_step * i;
+    lost[i] = (float)(-slip_with_load * size * fmax(1.0 - (root * root - pa) / (plant->c.m.cut_out_pa - pa), 0.0));
+  }
 }
 
 void freeair__hypotheses_table(const freeair__hypotheses *h, const freeair__way *way, double size, double *y,

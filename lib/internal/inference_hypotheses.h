@@ -77,6 +77,12 @@ void freeair__hypotheses_node(const freeair__hypotheses *h, const freeair__way *
 void freeair__hypotheses_condition(const freeair__hypotheses *h, const freeair__way *way, double position,
                                    double *size, double *severity, freeair__condition *condition);
 
+/* Of ln flow at each point, a standard deviation of what a way leaves open at
+ * its condition: the second stage's clearance (of so much), or how a belt's slip
+ * grows with load. */
+void freeair__hypotheses_open(const freeair__hypotheses *h, const freeair__way *way, double size, double clearance,
+                              const freeair__condition *c, float lost[FREEAIR__PLANT_POINTS]);
+
 /* Adds what the table says of a way at a size: shifts of the predictions, and
  * the variances of these. */
 void freeair__hypotheses_table(const freeair__hypotheses *h, const freeair__way *way, double size, double *y,

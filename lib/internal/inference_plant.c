@@ -110,6 +110,25 @@ double freeair__plant_share(const freeair__plant *plant, const freeair__plant_ma
   return fmax(share, 1e-3);
 }
 
+/* Air that re-expands from the clearance keeps the swept volume 1 - c (r^(1/n) - 1). */
+static double clearance_slope(double c, double ratio)
+{
+  double taken = c * (pow(fmax(ratio, 1.0), 1.0 / 1.3) - 1.0);
+  return fmin(taken, 0.8) / (1.0 - fmin(taken, 0.8));
+}
+
+void freeair__plant_clearance(const freeair__plant *plant, const freeair__plant_map *map, double relative,
+                              float lost[POINTS])
+{
+  for (int i = 0; i < POINTS; i++) {
+    double c = plant->c.m.hp_clearance;
+    double p = pressure_of(plant, i);
+    double here = clearance_slope(c, p / map->q[i][FREEAIR__PLANT_INTERSTAGE]);
+    double sound = clearance_slope(c, p / plant->sound.q[i][FREEAIR__PLANT_INTERSTAGE]);
+    lost[i] = plant->c.m.stages == 2 ? (float)(relative * (here - sound)) : 0.0f;
+  }
+}
+
 /* Monotone cubic through n uneven nodes (Fritsch and Carlson, harmonic means). */
 static double slope_at(int n, const double *x, const double *y, int i)
 {

@@ -91,6 +91,12 @@ int32_t freeair__plant_family_grow(const freeair__plant *plant, int32_t leaking,
 /* Delivery over that of the sound machine, as a mean over the pressures. */
 double freeair__plant_share(const freeair__plant *plant, const freeair__plant_map *map);
 
+/* What so much more clearance of the second stage takes from the logarithm of
+ * the flow at each point, beyond what it takes from the sound machine: the more
+ * the first stage has lost, the higher the ratio over the second. */
+void freeair__plant_clearance(const freeair__plant *plant, const freeair__plant_map *map, double relative,
+                              float lost[FREEAIR__PLANT_POINTS]);
+
 /* The map at a severity, and the severity of an abscissa. */
 void freeair__plant_family_at(const freeair__plant_family *family, double severity, freeair__plant_map *map);
 double freeair__plant_family_severity(const freeair__plant_family *family, double abscissa);

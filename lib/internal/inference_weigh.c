@@ -17,8 +17,7 @@ static double log_wide(const freeair__symptoms *s, int block, const double *r)
 }
 
 int freeair__weigh(const freeair__symptoms *s, const freeair__covariance *unknown, const double *y,
-                   const double *variance, const double *along, const double *across, double form,
-                   freeair__weighed *out)
+                   const freeair__doubt *doubt, double form, freeair__weighed *out)
 {
   double c[FREEAIR__SYMPTOMS][FREEAIR__SYMPTOMS];
   double r[FREEAIR__SYMPTOMS];
@@ -28,14 +27,15 @@ int freeair__weigh(const freeair__symptoms *s, const freeair__covariance *unknow
   for (int i = 0; i < s->n; i++) {
     r[i] = s->symptom[i].found - y[i];
     gain[i] = freeair__symptoms_gain(s, i, y[i]);
-    for (int j = 0; j <= i; j++) c[i][j] = unknown->c[i][j] * gain[i] * gain[j] + along[i] * along[j];
-    if (across != NULL)
-      for (int j = 0; j <= i; j++) c[i][j] += across[i] * across[j];
+    for (int j = 0; j <= i; j++) {
+      c[i][j] = unknown->c[i][j] * gain[i] * gain[j];
+      for (int k = 0; k < doubt->n; k++) c[i][j] += doubt->by[k][i] * doubt->by[k][j];
+    }
     double shift = y[i] - s->sound[i];
     if (s->symptom[i].kind == FREEAIR__SYMPTOM_DIFFERENCE) shift = fmin(fmax(shift, -most_shift_k), most_shift_k);
     u[i] = form * s->symptom[i].form * shift;
     for (int j = 0; j < i; j++) c[i][j] += u[i] * u[j] * s->shared[i][j];
-    c[i][i] += variance[i] + u[i] * u[i] + s->symptom[i].noise * s->symptom[i].noise;
+    c[i][i] += doubt->variance[i] + u[i] * u[i] + s->symptom[i].noise * s->symptom[i].noise;
   }
   if (!freeair__gauss_student(c, r, s->n, freedom, &s->blocks, &d)) return 0;
   double wrong[FREEAIR__GAUSS_BLOCKS];

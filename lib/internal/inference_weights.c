@@ -22,6 +22,9 @@ static const double screen_form = 2.0;
 static const double past = 25.0;
 static const double far_behind = 14.0;
 
+/* of the flow that is lost, in power: friction stays */
+static const double power_share = 0.7;
+
 /* Running sums of a hypothesis over its sizes. */
 typedef struct sums {
   double all;
@@ -68,30 +71,59 @@ static void add_plain(freeair__inference *to, int cause, double prior)
 {
   if (!(prior > 0.0)) return;
   const freeair__symptoms *s = to->s;
-  double variance[FREEAIR__SYMPTOMS] = {0.0};
-  double along[FREEAIR__SYMPTOMS] = {0.0};
+  freeair__doubt doubt = {.n = 0};
   freeair__weighed w;
   sums q;
   sums_start(s, &q);
-  for (int i = 0; i < s->n && cause == OTHER; i++) variance[i] = 0.36 * s->symptom[i].wide * s->symptom[i].wide;
-  if (freeair__weigh(s, to->unknown, s->sound, variance, along, NULL, 1.0, &w))
+  for (int i = 0; i < s->n && cause == OTHER; i++) doubt.variance[i] = 0.36 * s->symptom[i].wide * s->symptom[i].wide;
+  if (freeair__weigh(s, to->unknown, s->sound, &doubt, 1.0, &w))
     sums_add(to, &w, 0.0, flat_of(to, cause, 0, log(prior)), cause == SOUND, &q);
   close_hypothesis(to, cause, 0, log(prior), &q);
 }
 
-/* How the prediction moves within the cell of a node: a uniform distribution of
- * its width, as a normal one. cells neighbours make a cell. */
-static void along_nodes(const freeair__symptoms *s, const freeair__trace *t, int k, int cells, double *along)
+/* Where flow is lost, as the symptom sees it. */
+static double seen_of(const freeair__symptoms *s, int i, double y, const float lost[FREEAIR__PLANT_POINTS])
 {
+  const freeair__symptom *q = &s->symptom[i];
+  double share = 0.0;
+  switch (q->kind) {
+    case FREEAIR__SYMPTOM_DELIVERY:
+    case FREEAIR__SYMPTOM_EMPTY:
+    case FREEAIR__SYMPTOM_CUTIN: share = freeair__symptoms_gain(s, i, y); break;
+    case FREEAIR__SYMPTOM_LEVEL: share = -fmax(y, 0.1); break;
+    case FREEAIR__SYMPTOM_RATIO:
+      if (q->quantity == FREEAIR__PLANT_POWER) share = power_share;
+      break;
+    default: break;
+  }
+  if (share == 0.0) return 0.0;
+  const freeair__plant *plant = s->plant;
+  double p = q->from_p > 0.0 ? 0.5 * (q->from_p + q->to_p) : q->to_p;
+  double x = fmin(fmax((sqrt(p) - plant->root_low) / plant->root_step, 0.0), FREEAIR__PLANT_POINTS - 1.001);
+  int k = (int)x;
+  return share * (lost[k] + (x - k) * ((double)lost[k + 1] - (double)lost[k]));
+}
+
+/* What is not known of a way at a node. Within the cell, of so many neighbours,
+ * the prediction moves: a uniform distribution of its width, as a normal one. */
+static void doubt_node(const freeair__inference *from, int w, int k, int cells, freeair__doubt *d)
+{
+  const freeair__symptoms *s = from->s;
+  const freeair__trace *t = &from->traces[w];
+  double none[FREEAIR__SYMPTOMS] = {0.0};
   int lo = k;
   int hi = k;
   if (k > 0 && isfinite(t->log_weight[k - 1])) lo = k - 1;
   if (k < SIZES - 1 && isfinite(t->log_weight[k + 1])) hi = k + 1;
-  for (int i = 0; i < s->n; i++)
-    along[i] = hi > lo ? (double)(t->y[hi][i] - t->y[lo][i]) / (hi - lo) * cells / sqrt(12.0) : 0.0;
+  for (int i = 0; i < s->n; i++) {
+    d->by[d->n][i] = hi > lo ? (double)(t->y[hi][i] - t->y[lo][i]) / (hi - lo) * cells / sqrt(12.0) : 0.0;
+    d->by[d->n + 1][i] = seen_of(s, i, t->y[k][i], t->lost[k]);
+  }
+  d->n += 2;
+  freeair__hypotheses_table(from->h, &from->h->way[w], t->size[k], none, d->variance);
 }
 
-static void predict_way(const freeair__hypotheses *h, const freeair__way *way, freeair__trace *t)
+static void predict_way(const freeair__hypotheses *h, const freeair__way *way, double clearance, freeair__trace *t)
 {
   double norm = 0.0;
   for (int k = 0; k < SIZES; k++) {
@@ -107,17 +139,10 @@ static void predict_way(const freeair__hypotheses *h, const freeair__way *way, f
     t->log_weight[k] = (float)log(node.weight);
     freeair__symptoms_predict(h->symptoms, &c, y);
     freeair__hypotheses_table(h, way, node.size, y, variance);
+    freeair__hypotheses_open(h, way, node.size, clearance, &c, t->lost[k]);
     for (int i = 0; i < h->symptoms->n; i++) t->y[k][i] = (float)y[i];
   }
   for (int k = 0; k < SIZES && norm > 0.0; k++) t->log_weight[k] -= (float)log(norm);
-}
-
-/* Variances that the table adds at a node. */
-static void variance_at(const freeair__inference *from, int w, int k, double *variance)
-{
-  double none[FREEAIR__SYMPTOMS] = {0.0};
-  for (int i = 0; i < from->s->n; i++) variance[i] = 0.0;
-  freeair__hypotheses_table(from->h, &from->h->way[w], from->traces[w].size[k], none, variance);
 }
 
 static void add_way(freeair__inference *to, int w, double prior)
@@ -132,13 +157,11 @@ static void add_way(freeair__inference *to, int w, double prior)
   for (int k = 0; k < SIZES; k++) {
     if (!isfinite(t->log_weight[k])) continue;
     double y[FREEAIR__SYMPTOMS];
-    double variance[FREEAIR__SYMPTOMS];
-    double along[FREEAIR__SYMPTOMS];
+    freeair__doubt doubt = {.n = 0};
     freeair__weighed at;
     for (int i = 0; i < s->n; i++) y[i] = t->y[k][i];
-    variance_at(to, w, k, variance);
-    along_nodes(s, t, k, 1, along);
-    if (!freeair__weigh(s, to->unknown, y, variance, along, NULL, 1.0, &at)) continue;
+    doubt_node(to, w, k, 1, &doubt);
+    if (!freeair__weigh(s, to->unknown, y, &doubt, 1.0, &at)) continue;
     sums_add(to, &at, t->log_weight[k], flat, 1, &q);
     freeair__logsum_add(&to->log_size[way->cause][k], flat + t->log_weight[k] + at.all);
   }
@@ -166,23 +189,16 @@ static void add_pair(freeair__inference *to, int a, int b, double prior)
   sums_start(s, &q);
   for (int k = 1; k < SIZES; k += step_a) {
     if (!isfinite(t->log_weight[k])) continue;
-    double along[FREEAIR__SYMPTOMS];
-    double own[FREEAIR__SYMPTOMS];
-    along_nodes(s, t, k, step_a, along);
-    variance_at(to, a, k, own);
+    freeair__doubt first_doubt = {.n = 0};
+    doubt_node(to, a, k, step_a, &first_doubt);
     for (int l = 1; l < SIZES; l += step_b) {
       if (!isfinite(u->log_weight[l])) continue;
-      double across[FREEAIR__SYMPTOMS];
       double y[FREEAIR__SYMPTOMS];
-      double variance[FREEAIR__SYMPTOMS];
+      freeair__doubt doubt = first_doubt;
       freeair__weighed at;
-      along_nodes(s, u, l, step_b, across);
-      variance_at(to, b, l, variance);
-      for (int i = 0; i < s->n; i++) {
-        y[i] = (double)t->y[k][i] + (double)u->y[l][i] - s->sound[i];
-        variance[i] += own[i];
-      }
-      if (!freeair__weigh(s, to->unknown, y, variance, along, across, 1.0, &at)) continue;
+      doubt_node(to, b, l, step_b, &doubt);
+      for (int i = 0; i < s->n; i++) y[i] = (double)t->y[k][i] + (double)u->y[l][i] - s->sound[i];
+      if (!freeair__weigh(s, to->unknown, y, &doubt, 1.0, &at)) continue;
       double log_node = (double)t->log_weight[k] + (double)u->log_weight[l] - log(norm_a * norm_b);
       sums_add(to, &at, log_node, flat, 0, &q);
       freeair__logsum_add(&to->log_size[first->cause][k], flat + log_node + at.all);
@@ -236,16 +252,15 @@ static double worst_of(const freeair__inference *to, int family, const double *f
   for (int w = 0; w < to->h->n_ways; w++) {
     const freeair__way *way = &to->h->way[w];
     double y[FREEAIR__SYMPTOMS];
-    double variance[FREEAIR__SYMPTOMS] = {0.0};
-    double along[FREEAIR__SYMPTOMS] = {0.0};
+    freeair__doubt doubt = {.n = 0};
     freeair__condition c;
     freeair__weighed at;
     if (way->first != family && way->second != family) continue;
     freeair__hypotheses_worst(to->h, way, &c);
     freeair__symptoms_predict(s, &c, y);
     double size = fmax(-log(freeair__plant_share(s->plant, &c.map)), 0.0);
-    freeair__hypotheses_table(to->h, way, size, y, variance);
-    if (!freeair__weigh(s, to->unknown, y, variance, along, NULL, screen_form, &at)) continue;
+    freeair__hypotheses_table(to->h, way, size, y, doubt.variance);
+    if (!freeair__weigh(s, to->unknown, y, &doubt, screen_form, &at)) continue;
     if (!(flat[w] + at.all > most)) continue;
     most = flat[w] + at.all;
     *square = at.square;
@@ -265,10 +280,10 @@ static int32_t grow(freeair__inference *to, const freeair__priors *prior)
   double last[FREEAIR__FAMILIES];
   double top[FREEAIR__FAMILIES];
   int falling[FREEAIR__FAMILIES];
-  double none[FREEAIR__SYMPTOMS] = {0.0};
+  const freeair__doubt none = {.n = 0};
   freeair__weighed at;
   double sound = -INFINITY;
-  if (freeair__weigh(s, to->unknown, s->sound, none, none, NULL, 1.0, &at)) {
+  if (freeair__weigh(s, to->unknown, s->sound, &none, 1.0, &at)) {
     sound = at.all;
     square = at.square;
     if (prior->alone[SOUND] > 0.0) best = flat_of(to, SOUND, 0, log(prior->alone[SOUND])) + at.all;
@@ -277,14 +292,14 @@ static int32_t grow(freeair__inference *to, const freeair__priors *prior)
     const freeair__way *way = &h->way[w];
     flat[w] = flat_of(to, way->cause, 0, log(prior->alone[way->cause] * way->share));
     if (way->first >= 0) continue;
-    predict_way(h, way, &to->traces[w]);
+    predict_way(h, way, to->clearance, &to->traces[w]);
     for (int k = 0; k < SIZES; k++) {
       double y[FREEAIR__SYMPTOMS];
-      double variance[FREEAIR__SYMPTOMS];
+      freeair__doubt doubt = {.n = 0};
       if (!isfinite(to->traces[w].log_weight[k])) continue;
       for (int i = 0; i < s->n; i++) y[i] = to->traces[w].y[k][i];
-      variance_at(to, w, k, variance);
-      if (!freeair__weigh(s, to->unknown, y, variance, none, NULL, screen_form, &at)) continue;
+      doubt_node(to, w, k, 1, &doubt);
+      if (!freeair__weigh(s, to->unknown, y, &doubt, screen_form, &at)) continue;
       if (!(flat[w] + at.all > best)) continue;
       best = flat[w] + at.all;
       square = at.square;
@@ -326,7 +341,7 @@ int32_t freeair__inference_infer(freeair__inference *to, const freeair__priors *
   int32_t status = grow(to, prior);
   if (status < 0) return status;
   for (int w = 0; w < h->n_ways; w++)
-    if (h->way[w].first >= 0) predict_way(h, &h->way[w], &to->traces[w]);
+    if (h->way[w].first >= 0) predict_way(h, &h->way[w], to->clearance, &to->traces[w]);
   add_singles(to, prior);
   if (!(prior->pair > 0.0)) return FREEAIR_OK;
   /* pairs of the leading causes alone, each with every other */

@@ -6,6 +6,8 @@
 #include "internal/inference_hypotheses.h"
 #include "internal/inference_scatter.h"
 
+enum { FREEAIR__DOUBTS = 4 };
+
 /* Readings and answers that are plainly wrong. */
 #define FREEAIR__WRONG_SHARE 0.02
 
@@ -20,11 +22,18 @@ typedef struct freeair__weighed {
   double wrong[FREEAIR__GAUSS_BLOCKS]; /* with this block plainly wrong */
 } freeair__weighed;
 
+/* What is not known of a prediction besides the unit: what one standard
+ * deviation of each further unknown moves, and variances of single symptoms. */
+typedef struct freeair__doubt {
+  int n;
+  double by[FREEAIR__DOUBTS][FREEAIR__SYMPTOMS];
+  double variance[FREEAIR__SYMPTOMS];
+} freeair__doubt;
+
 /* Weighs the readings about a prediction y. form is a factor on the relative
  * error of what faults do. Returns 0 where nothing can be said. */
 int freeair__weigh(const freeair__symptoms *s, const freeair__covariance *unknown, const double *y,
-                   const double *variance, const double *along, const double *across, double form,
-                   freeair__weighed *out);
+                   const freeair__doubt *doubt, double form, freeair__weighed *out);
 
 /* What the listed causes and all other evidence say of a reading. */
 typedef struct freeair__prediction {
@@ -37,6 +46,7 @@ typedef struct freeair__prediction {
 typedef struct freeair__trace {
   float y[FREEAIR__SIZES][FREEAIR__SYMPTOMS];
   float log_weight[FREEAIR__SIZES]; /* prior of the size */
+  float lost[FREEAIR__SIZES][FREEAIR__PLANT_POINTS]; /* of ln flow, a standard deviation of what this way leaves open */
   double size[FREEAIR__SIZES];
 } freeair__trace;
 
@@ -45,6 +55,7 @@ typedef struct freeair__inference {
   freeair__hypotheses *h;
   const freeair__covariance *unknown; /* of a sound unit */
   const int32_t *answers;
+  double clearance;                   /* standard deviation of its logarithm */
   freeair__posterior posterior;
   freeair__prediction predictions[FREEAIR__GAUSS_BLOCKS];
   freeair__trace traces[FREEAIR__WAYS];
@@ -52,7 +63,7 @@ typedef struct freeair__inference {
   double log_way[FREEAIR__WAYS];    /* posterior of the way */
 } freeair__inference;
 
-/* Weighs every hypothesis; s, h, unknown and answers of to are set. */
+/* Weighs every hypothesis; s, h, unknown, answers and clearance of to are set. */
 int32_t freeair__inference_infer(freeair__inference *to, const freeair__priors *prior);
 
 /* Position below which a share of the posterior of a cause lies; NaN where it
