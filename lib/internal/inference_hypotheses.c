@@ -37,27 +37,29 @@ static const double slip_with_load = 0.4;
 
 enum { SEVERITIES = FREEAIR__PLANT_NODES - 1 };
 
-/* Severities at which each is mapped, up from where it is first felt. */
+/* Severities at which each is mapped, up from where it is first felt; every how
+ * many pressures, where it acts at all pressures alike. */
 static const struct {
   int32_t fault;
+  int32_t skip;
   double bend;
   double severity[SEVERITIES]; /* 0: no more */
 } families[N_FAMILIES] = {
-    {FREEAIR_FAULT_INTAKE_FILTER, 0.0, {0.45, 0.7, 0.85, 1.0}},
-    {FREEAIR_FAULT_LP_SUCTION_VALVE, 0.04, {0.08, 0.16, 0.3, 0.6, 1.0}},
-    {FREEAIR_FAULT_LP_DISCHARGE_VALVE, 0.04, {0.08, 0.16, 0.3, 0.6, 1.0}},
-    {FREEAIR_FAULT_HP_SUCTION_VALVE, 1.0, {0.12, 0.21, 0.32, 0.5, 1.0}},
-    {FREEAIR_FAULT_HP_DISCHARGE_VALVE, 1.0, {0.12, 0.21, 0.32, 0.5, 1.0}},
-    {FREEAIR_FAULT_GASKET_BETWEEN, 1.0, {0.2, 0.4, 0.65, 1.0}},
-    {FREEAIR_FAULT_LP_GASKET_OUTSIDE, 1.0, {0.25, 0.5, 0.75, 1.0}},
-    {FREEAIR_FAULT_HP_GASKET_OUTSIDE, 1.0, {0.25, 0.45, 0.7, 1.0}},
-    {FREEAIR_FAULT_INTERSTAGE_LEAK, 1.0, {0.25, 0.5, 0.75, 1.0}},
-    {FREEAIR_FAULT_INTERCOOLER_FOULED, 0.0, {0.5, 1.0, 0.0, 0.0}},
-    {FREEAIR_FAULT_RELIEF_WEAK, 0.0, {0.25, 0.45, 0.7, 1.0}},
-    {FREEAIR_FAULT_BELT_SLIP, 0.0, {0.4, 1.0, 0.0, 0.0}},
-    {FREEAIR_FAULT_LP_RINGS, 1.0, {0.3, 0.55, 0.8, 1.0}},
-    {FREEAIR_FAULT_LP_SUCTION_VALVE, 0.04, {0.08, 0.16, 0.3, 0.6, 1.0}},
-    {FREEAIR_FAULT_LP_DISCHARGE_VALVE, 0.04, {0.08, 0.16, 0.3, 0.6, 1.0}},
+    {FREEAIR_FAULT_INTAKE_FILTER, 2, 0.0, {0.45, 0.7, 0.85, 1.0}},
+    {FREEAIR_FAULT_LP_SUCTION_VALVE, 1, 0.04, {0.08, 0.16, 0.3, 0.6, 1.0}},
+    {FREEAIR_FAULT_LP_DISCHARGE_VALVE, 1, 0.04, {0.08, 0.16, 0.3, 0.6, 1.0}},
+    {FREEAIR_FAULT_HP_SUCTION_VALVE, 1, 1.0, {0.12, 0.21, 0.32, 0.5, 1.0}},
+    {FREEAIR_FAULT_HP_DISCHARGE_VALVE, 1, 1.0, {0.12, 0.21, 0.32, 0.5, 1.0}},
+    {FREEAIR_FAULT_GASKET_BETWEEN, 1, 1.0, {0.2, 0.4, 0.65, 1.0}},
+    {FREEAIR_FAULT_LP_GASKET_OUTSIDE, 1, 1.0, {0.25, 0.5, 0.75, 1.0}},
+    {FREEAIR_FAULT_HP_GASKET_OUTSIDE, 1, 1.0, {0.25, 0.45, 0.7, 1.0}},
+    {FREEAIR_FAULT_INTERSTAGE_LEAK, 1, 1.0, {0.25, 0.5, 0.75, 1.0}},
+    {FREEAIR_FAULT_INTERCOOLER_FOULED, 2, 0.0, {0.5, 1.0, 0.0, 0.0}},
+    {FREEAIR_FAULT_RELIEF_WEAK, 1, 0.0, {0.25, 0.45, 0.7, 1.0}},
+    {FREEAIR_FAULT_BELT_SLIP, 2, 0.0, {0.4, 1.0, 0.0, 0.0}},
+    {FREEAIR_FAULT_LP_RINGS, 1, 1.0, {0.3, 0.55, 0.8, 1.0}},
+    {FREEAIR_FAULT_LP_SUCTION_VALVE, 1, 0.04, {0.08, 0.16, 0.3, 0.6, 1.0}},
+    {FREEAIR_FAULT_LP_DISCHARGE_VALVE, 1, 0.04, {0.08, 0.16, 0.3, 0.6, 1.0}},
 };
 
 static int severities(int family)
@@ -197,14 +199,15 @@ void freeair__hypotheses_start(const freeair__symptoms *symptoms, const freeair_
   }
 }
 
-int32_t freeair__hypotheses_grow(freeair__hypotheses *h, int family, freeair__plant_walk *walk)
+int32_t freeair__hypotheses_grow(freeair__hypotheses *h, int family, int coarse, freeair__plant_walk *walk)
 {
   const freeair__plant *plant = h->symptoms->plant;
   freeair__plant_family *f = &h->family[family];
   if (f->n == 1) *walk = plant->walk;
   int32_t leaking = family == ALL_SUCTION || family == ALL_DISCHARGE ? plant->c.m.lp_cylinders : 0;
   double severity = families[family].severity[f->n - 1];
-  int32_t status = freeair__plant_family_grow(plant, leaking, families[family].fault, severity, walk, f);
+  int32_t status = freeair__plant_family_grow(plant, leaking, families[family].fault, severity,
+                                               coarse ? 2 : families[family].skip, walk, f);
   if (status < 0) {
     h->finished[family] = 1;
     h->stopped[family] = f->n <= severities(family);

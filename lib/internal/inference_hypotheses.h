@@ -60,8 +60,9 @@ typedef struct freeair__node {
 void freeair__hypotheses_start(const freeair__symptoms *symptoms, const freeair_diagnosis_subject *subject,
                                   const freeair__priors *prior, freeair__hypotheses *h);
 
-/* Maps a family at one severity more; the walk goes with the family. */
-int32_t freeair__hypotheses_grow(freeair__hypotheses *h, int family, freeair__plant_walk *walk);
+/* Maps a family at one severity more, coarsely in the pressure if it may; the
+ * walk goes with the family. */
+int32_t freeair__hypotheses_grow(freeair__hypotheses *h, int family, int coarse, freeair__plant_walk *walk);
 
 /* Maps no more of it: what is worse does not fit. */
 void freeair__hypotheses_stop(freeair__hypotheses *h, int family);

@@ -11,7 +11,7 @@
 
 enum { POINTS = FREEAIR__PLANT_POINTS, QUANTITIES = FREEAIR__PLANT_QUANTITIES };
 
-static const double accuracy = 5e-3;
+static const double accuracy = 1e-2;
 
 static double discharge_k(const freeair__cycle *c, const freeair__cycle_sums *sums, int stage)
 {
@@ -186,13 +186,15 @@ void freeair__plant_family_start(const freeair__plant *plant, double bend, freea
 }
 
 int32_t freeair__plant_family_grow(const freeair__plant *plant, int32_t leaking, int32_t fault, double severity,
-                                   freeair__plant_walk *walk, freeair__plant_family *family)
+                                   int32_t skip, freeair__plant_walk *walk, freeair__plant_family *family)
 {
   freeair_machine m = plant->c.m;
   freeair_machine_site site = FREEAIR_MACHINE_SITE_INIT;
   if (leaking > 0) m.lp_leaking_cylinders = leaking;
   int32_t status = freeair_fault_apply(&m, &plant->c.site, fault, severity, &m, &site);
-  if (status == FREEAIR_OK) status = freeair__plant_map_build(plant, &m, &site, 1, walk, &family->at[family->n]);
+  freeair__plant_map *map = &family->at[family->n];
+  if (status == FREEAIR_OK) status = freeair__plant_map_build(plant, &m, &site, skip, walk, map);
+  if (status == FREEAIR_OK && skip > 1) freeair__plant_stretch(plant, map);
   if (status == FREEAIR_OK) family->abscissa[family->n++] = abscissa_of(family->bend, severity);
   return status;
 }

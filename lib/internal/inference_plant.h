@@ -83,10 +83,11 @@ int32_t freeair__plant_start(freeair__plant *plant, const freeair_machine *m, co
                              double high_p);
 
 /* Begins a family at the sound machine, and maps its fault at one more severity,
- * with so many cylinders of the first stage leaking; 0 for what the fault does. */
+ * with so many cylinders of the first stage leaking; 0 for what the fault does.
+ * skip as in freeair__plant_map_build. */
 void freeair__plant_family_start(const freeair__plant *plant, double bend, freeair__plant_family *family);
 int32_t freeair__plant_family_grow(const freeair__plant *plant, int32_t leaking, int32_t fault, double severity,
-                                   freeair__plant_walk *walk, freeair__plant_family *family);
+                                   int32_t skip, freeair__plant_walk *walk, freeair__plant_family *family);
 
 /* Delivery over that of the sound machine, as a mean over the pressures. */
 double freeair__plant_share(const freeair__plant *plant, const freeair__plant_map *map);

@@ -19,8 +19,8 @@ enum {
 /* of a family that is mapped no further: so much error of form, so far past its
  * best, or so far behind another that explains all */
 static const double screen_form = 2.0;
-static const double past = 25.0;
-static const double far_behind = 14.0;
+static const double past = 12.0;
+static const double far_behind = 9.0;
 
 /* of the flow that is lost, in power: friction stays */
 static const double power_share = 0.7;
@@ -320,7 +320,7 @@ static int32_t grow(freeair__inference *to, const freeair__priors *prior)
         if (turn > 0 && falling[f] && explained && (last[f] < top[f] - past || top[f] < best - far_behind))
           freeair__hypotheses_stop(h, f);
         if (h->finished[f]) break;
-        int32_t status = freeair__hypotheses_grow(h, f, &walk);
+        int32_t status = freeair__hypotheses_grow(h, f, turn > 0 && !explained, &walk);
         if (status < 0) return status;
         double here_square = INFINITY;
         double here = worst_of(to, f, flat, &here_square);
