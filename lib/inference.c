@@ -57,8 +57,8 @@ static int32_t read_visit(const freeair_inference_visit *from, freeair_inference
 /* The defaults in the order of the fields. */
 static int32_t read_scatter(const freeair_inference_scatter *from, freeair_inference_scatter *to)
 {
-  static const double defaults[] = {0.045, 0.2, 0.16, 0.5, 0.45, 0.33, 0.45, 0.2, 0.5, 0.26, 0.026,
-                                    0.052, 0.065, 10.0, 0.016, 0.45, 0.26, 0.5, 0.0065, 0.012, 0.0105, 0.08};
+  static const double defaults[] = {0.04,  0.17,  0.14, 0.43,  0.38, 0.28, 0.38, 0.17,   0.43, 0.22,  0.022,
+                                    0.045, 0.055, 8.5,  0.014, 0.38, 0.22, 0.43, 0.0055, 0.01, 0.009, 0.07};
   *to = (freeair_inference_scatter)FREEAIR_INFERENCE_SCATTER_INIT;
   int32_t status = freeair__structure_read(to, sizeof *to, from, FREEAIR_INFERENCE_SCATTER_BASELINE);
   if (status < 0) return status;

@@ -50,28 +50,28 @@ typedef struct freeair_inference_visit {
 typedef struct freeair_inference_scatter {
   uint32_t struct_size; /**< Size of this structure as the caller knows it. */
   uint32_t flags;       /**< Reserved, 0. */
-  double rating; /**< Rated delivery, when the machine has one. @range{[0;1]} @default{0.045} */
-  double clearance; /**< Clearances of each stage. @range{[0;1]} @default{0.2} */
-  double valves; /**< Valve areas of each stage. @range{[0;1]} @default{0.16} */
-  double valve_lift; /**< Pressure differences that open the valves. @range{[0;1]} @default{0.5} */
-  double wall_heat; /**< Heat transfer in the cylinders. @range{[0;1]} @default{0.45} */
-  double cooler_ua; /**< Heat transfer of the intercooler. @range{[0;1]} @default{0.33} */
-  double suction_heating; /**< Heating of the intake air. @range{[0;1]} @default{0.45} */
-  double filter; /**< Area of the clean filter. @range{[0;1]} @default{0.2} */
-  double rings; /**< Leakage past sound rings. @range{[0;1]} @default{0.5} */
-  double phase_rad; /**< Angle between the stages, for all that sets the flow there. @range{[0;1]} @default{0.26} */
-  double delivery; /**< The model's delivery as a whole. @range{[0;1]} @default{0.026} */
-  double delivery_slope; /**< Its fall from ambient to cut-out pressure. @range{[0;1]} @default{0.052} */
-  double interstage; /**< The model's gauge interstage pressure. @range{[0;1]} @default{0.065} */
-  double temperature_k; /**< Discharge temperatures; half of it is shared by all. @range{[0;100]} @default{10} */
-  double receiver; /**< Volume of the receiver. @range{[0;1]} @default{0.016} */
-  double receiver_ua; /**< Heat transfer of the receiver. @range{[0;1]} @default{0.45} */
-  double receiver_wall; /**< Heat capacity of its wall. @range{[0;1]} @default{0.26} */
-  double draw_down; /**< Duration of the drawing down. @range{[0;1]} @default{0.5} */
-  double gauge; /**< Error of the gauge over gauge cut-out. @range{[0;1]} @default{0.0065} */
-  double motor; /**< Motor speed under load. @range{[0;1]} @default{0.012} */
-  double drive; /**< Pump speed over motor speed. @range{[0;1]} @default{0.0105} */
-  double motor_efficiency; /**< Electrical over shaft power. @range{[0;1]} @default{0.08} */
+  double rating; /**< Rated delivery, when the machine has one. @range{[0;1]} @default{0.04} */
+  double clearance; /**< Clearances of each stage. @range{[0;1]} @default{0.17} */
+  double valves; /**< Valve areas of each stage. @range{[0;1]} @default{0.14} */
+  double valve_lift; /**< Pressure differences that open the valves. @range{[0;1]} @default{0.43} */
+  double wall_heat; /**< Heat transfer in the cylinders. @range{[0;1]} @default{0.38} */
+  double cooler_ua; /**< Heat transfer of the intercooler. @range{[0;1]} @default{0.28} */
+  double suction_heating; /**< Heating of the intake air. @range{[0;1]} @default{0.38} */
+  double filter; /**< Area of the clean filter. @range{[0;1]} @default{0.17} */
+  double rings; /**< Leakage past sound rings. @range{[0;1]} @default{0.43} */
+  double phase_rad; /**< Angle between the stages, for all that sets the flow there. @range{[0;1]} @default{0.22} */
+  double delivery; /**< The model's delivery as a whole. @range{[0;1]} @default{0.022} */
+  double delivery_slope; /**< Its fall from ambient to cut-out pressure. @range{[0;1]} @default{0.045} */
+  double interstage; /**< The model's gauge interstage pressure. @range{[0;1]} @default{0.055} */
+  double temperature_k; /**< Discharge temperatures; half of it is shared by all. @range{[0;100]} @default{8.5} */
+  double receiver; /**< Volume of the receiver. @range{[0;1]} @default{0.014} */
+  double receiver_ua; /**< Heat transfer of the receiver. @range{[0;1]} @default{0.38} */
+  double receiver_wall; /**< Heat capacity of its wall. @range{[0;1]} @default{0.22} */
+  double draw_down; /**< Duration of the drawing down. @range{[0;1]} @default{0.43} */
+  double gauge; /**< Error of the gauge over gauge cut-out. @range{[0;1]} @default{0.0055} */
+  double motor; /**< Motor speed under load. @range{[0;1]} @default{0.01} */
+  double drive; /**< Pump speed over motor speed. @range{[0;1]} @default{0.009} */
+  double motor_efficiency; /**< Electrical over shaft power. @range{[0;1]} @default{0.07} */
 } freeair_inference_scatter;
 
 /** Initial value: defaults. */
