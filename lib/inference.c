@@ -8,31 +8,6 @@
 #include "internal/inference_rows.h"
 #include "internal/machine.h"
 
-enum {
-  N_CAUSES = FREEAIR__CAUSES,
-  N_READINGS = FREEAIR__READINGS,
-  N_OBSERVATIONS = FREEAIR__OBSERVATIONS,
-  SOUND = FREEAIR_EVIDENCE_HEALTHY
-};
-
-int32_t freeair_inference_visit_init(freeair_inference_visit *visit, size_t caller_size)
-{
-  static const freeair_inference_visit initial = FREEAIR_INFERENCE_VISIT_INIT;
-  return freeair__structure_init(visit, caller_size, &initial, sizeof initial, FREEAIR_INFERENCE_VISIT_BASELINE);
-}
-
-int32_t freeair_inference_scatter_init(freeair_inference_scatter *scatter, size_t caller_size)
-{
-  static const freeair_inference_scatter initial = FREEAIR_INFERENCE_SCATTER_INIT;
-  return freeair__structure_init(scatter, caller_size, &initial, sizeof initial, FREEAIR_INFERENCE_SCATTER_BASELINE);
-}
-
-int32_t freeair_inference_effect_init(freeair_inference_effect *effect, size_t caller_size)
-{
-  static const freeair_inference_effect initial = FREEAIR_INFERENCE_EFFECT_INIT;
-  return freeair__structure_init(effect, caller_size, &initial, sizeof initial, FREEAIR_INFERENCE_EFFECT_BASELINE);
-}
-
 /* ---- what is asked ---- */
 
 static int optional(double x, int closed, double lo, double hi)
@@ -98,14 +73,14 @@ typedef struct request {
   freeair_inference_scatter scatter;
   freeair_diagnosis_options options;
   freeair__priors prior;
-  int32_t answers[N_OBSERVATIONS];
+  int32_t answers[FREEAIR__OBSERVATIONS];
   freeair__symptom_input in;
 } request;
 
 static int32_t read_subject(const freeair_diagnosis_subject *from, request *q)
 {
   double factor;
-  int32_t status = freeair_diagnosis_subject_cause(from, SOUND, &factor);
+  int32_t status = freeair_diagnosis_subject_cause(from, FREEAIR_EVIDENCE_HEALTHY, &factor);
   if (status < 0) return status;
   q->subject = (freeair_diagnosis_subject)FREEAIR_DIAGNOSIS_SUBJECT_INIT;
   freeair__structure_read(&q->subject, sizeof q->subject, from, FREEAIR_DIAGNOSIS_SUBJECT_BASELINE);
@@ -138,8 +113,8 @@ static double highest_pressure(const request *q)
 
 typedef struct answer_rows {
   freeair__ranking by;
-  freeair_inference_effect effects[N_CAUSES];
-  freeair_diagnosis_finding findings[N_READINGS];
+  freeair_inference_effect effects[FREEAIR__CAUSES];
+  freeair_diagnosis_finding findings[FREEAIR__READINGS];
   size_t n_findings;
   size_t n_reasons;
   freeair_diagnosis_summary summary;
@@ -232,7 +207,7 @@ int32_t freeair_inference_rank(
   if (status == FREEAIR_OK) status = read_readings(found);
   if (status == FREEAIR_OK) status = freeair__diagnosis_options_read(options, &q.options);
   if (status == FREEAIR_OK)
-    status = freeair__answers_read(observation, answer, n_observations, N_OBSERVATIONS, q.answers);
+    status = freeair__answers_read(observation, answer, n_observations, FREEAIR__OBSERVATIONS, q.answers);
   if (status == FREEAIR_OK)
     status = freeair__priors_make(&q.subject, prior, n_prior, q.options.pair_share, &q.prior);
   if (status < 0) return status;

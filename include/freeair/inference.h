@@ -27,7 +27,7 @@ typedef struct freeair_inference_visit {
   uint32_t flags;       /**< Reserved, 0. */
   double receiver_pa; /**< Receiver pressure, absolute, at which interstage pressure, temperatures, speeds and power
                            were read. @range{(0;1e8]} @default{cut_out_pa of the machine} */
-  double from_pa; /**< Gauge reading at the start of the run from empty. @range{(0;1e8]} @default{barometric} */
+  double from_pa; /**< Gauge reading as the run from empty starts. @range{(0;1e8]} @default{log's at 0, or ambient} */
   double draw_down_s; /**< Duration of drawing down to cut-in before that run. @range{[1;1e5]} @default{60} */
   double u_log_s; /**< Standard uncertainty of a time of the log. @range{[0;1e5]} @default{0.5} */
   double u_log_pa; /**< The same of a pressure. @range{[0;1e7]} @default{0.3 % of gauge cut-out} */
@@ -97,7 +97,7 @@ typedef struct freeair_inference_effect {
   double lost_m3_s;     /**< Free air lost at the median. */
   double energy_j_m3;   /**< Electrical energy for a cubic metre of free air, with the cause at its median. */
   double sound_j_m3;    /**< The same of the sound machine. */
-  double waste_w;       /**< Electrical power wasted at air_m3_s, as a mean over time; NaN when that is unknown. */
+  double waste_w;       /**< Mean electrical power wasted at air_m3_s, at most that of running on; NaN if unknown. */
   double cost;          /**< Its price for each second, in the caller's money; NaN when unknown. @unit{any} */
   int32_t cause;        /**< Which. @choice{freeair_evidence_cause} */
   int32_t fault;        /**< The fault that the severity is of. @choice{freeair_fault} */

@@ -255,3 +255,24 @@ int32_t freeair_diagnosis_summary_init(freeair_diagnosis_summary *summary, size_
   return freeair__structure_init(summary, caller_size, &initial, sizeof initial,
                                  FREEAIR_DIAGNOSIS_SUMMARY_BASELINE);
 }
+
+int32_t freeair_inference_visit_init(freeair_inference_visit *visit, size_t caller_size)
+{
+  static const freeair_inference_visit initial = FREEAIR_INFERENCE_VISIT_INIT;
+  return freeair__structure_init(visit, caller_size, &initial, sizeof initial,
+                                 FREEAIR_INFERENCE_VISIT_BASELINE);
+}
+
+int32_t freeair_inference_scatter_init(freeair_inference_scatter *scatter, size_t caller_size)
+{
+  static const freeair_inference_scatter initial = FREEAIR_INFERENCE_SCATTER_INIT;
+  return freeair__structure_init(scatter, caller_size, &initial, sizeof initial,
+                                 FREEAIR_INFERENCE_SCATTER_BASELINE);
+}
+
+int32_t freeair_inference_effect_init(freeair_inference_effect *effect, size_t caller_size)
+{
+  static const freeair_inference_effect initial = FREEAIR_INFERENCE_EFFECT_INIT;
+  return freeair__structure_init(effect, caller_size, &initial, sizeof initial,
+                                 FREEAIR_INFERENCE_EFFECT_BASELINE);
+}

@@ -89,8 +89,12 @@ static void add_leaks(freeair__hypotheses *h, const freeair_diagnosis_subject *s
     double seen = freeair__practice_seen(subject, turn);
     const int32_t cause = FREEAIR_EVIDENCE_DOWNSTREAM;
     add(h, cause, FREEAIR__WAY_LEAK, FREEAIR_FAULT_DOWNSTREAM_LEAK, 0.65 / turns, -1)->seen = seen;
-    add(h, cause, FREEAIR__WAY_DEMAND, FREEAIR_FAULT_DEMAND, 0.35 / turns, -1)->seen = seen;
   }
+  /* nobody need use air while a test runs, though the service valve be open */
+  const double idle = subject->service_valve_closed == FREEAIR_EVIDENCE_YES ? 0.0 : 0.1;
+  const int32_t cause = FREEAIR_EVIDENCE_DOWNSTREAM;
+  add(h, cause, FREEAIR__WAY_DEMAND, FREEAIR_FAULT_DEMAND, 0.35 - idle, -1)->seen = freeair__practice_seen(subject, 0);
+  if (idle > 0.0) add(h, cause, FREEAIR__WAY_DEMAND, FREEAIR_FAULT_DEMAND, idle, -1)->seen = 0.1;
 }
 
 static void add_ways(freeair__hypotheses *h, const freeair_diagnosis_subject *subject, int32_t cause)

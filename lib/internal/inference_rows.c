@@ -23,12 +23,20 @@ static const freeair__way *best_way(const freeair__inference *from, int cause)
   return best;
 }
 
+/* Electrical power while it runs, half way between cut-in and cut-out. */
+static double power_of(const freeair__inference *from, const freeair__condition *c)
+{
+  const freeair__plant *plant = from->s->plant;
+  double p = 0.5 * (plant->c.m.cut_in_pa + plant->c.m.cut_out_pa);
+  return freeair__plant_at(plant, &c->map, FREEAIR__PLANT_POWER, p) / from->s->motor_efficiency;
+}
+
 static double energy_of(const freeair__inference *from, const freeair__condition *c)
 {
   const freeair__plant *plant = from->s->plant;
   double p = 0.5 * (plant->c.m.cut_in_pa + plant->c.m.cut_out_pa);
   double mass = freeair__plant_net(plant, &c->map, &c->system, p);
-  double power = freeair__plant_at(plant, &c->map, FREEAIR__PLANT_POWER, p) / from->s->motor_efficiency;
+  double power = power_of(from, c);
   if (!(mass > 0.0)) return INFINITY;
   return power / (mass * plant->c.gas_r * plant->c.site.ambient_k / plant->c.site.barometric_pa);
 }
@@ -76,7 +84,11 @@ void freeair__inference_effect(const freeair__inference *from, const freeair_inf
   effect->lost_m3_s = effect->lost * sound;
   effect->energy_j_m3 = energy_of(from, &c);
   if (way->kind == FREEAIR__WAY_GAUGE || way->kind == FREEAIR__WAY_WATER) effect->energy_j_m3 = effect->sound_j_m3;
-  effect->waste_w = visit->air_m3_s * (effect->energy_j_m3 - effect->sound_j_m3);
+  /* it cannot take more than running all the time */
+  if (freeair__given(visit->air_m3_s)) {
+    double taken = visit->air_m3_s > 0.0 ? fmin(visit->air_m3_s * effect->energy_j_m3, power_of(from, &c)) : 0.0;
+    effect->waste_w = taken - visit->air_m3_s * effect->sound_j_m3;
+  }
   effect->cost = effect->waste_w * visit->energy_price;
   cause->size = size[1];
   cause->u_size = fabs(size[2] - size[0]) / 3.29;
@@ -117,6 +129,15 @@ static double in_unit(const freeair__symptoms *s, const freeair__symptom *y, dou
   }
 }
 
+/* The delivery that the first part of a log shows. */
+static double mean_delivery(const freeair__symptoms *s, const freeair__symptom *y, double predicted)
+{
+  const freeair__plant *plant = s->plant;
+  double mass = freeair__plant_at(plant, &plant->sound, FREEAIR__PLANT_MASS, 0.5 * (y->from_p + y->to_p));
+  double free_air = mass * plant->c.gas_r * plant->c.site.ambient_k / plant->c.site.barometric_pa;
+  return free_air * fmax(exp(-predicted) - 0.03, 0.0);
+}
+
 /* Far from what all else says, and not because it alone found a rare fault. */
 static int contradicts(const freeair__inference *from, int block, double disagreement,
                        const freeair_diagnosis_options *options)
@@ -136,12 +157,10 @@ size_t freeair__inference_findings(const freeair__inference *from, const freeair
     double u;
     freeair_evidence_readings_get(found, r, &value, &u);
     int b = symptom_of(s, r);
-    if (!freeair__given(value) && (b < 0 || r == FREEAIR_EVIDENCE_DELIVERY)) {
-      /* a log that contradicts is still counted */
-      if (b >= 0 && contradicts(from, b, freeair__deviations_from(from->predictions[b].mean[0]), options))
-        summary->contradictions++;
-      continue;
-    }
+    if (!freeair__given(value) && b < 0) continue;
+    /* a log has a finding only where it contradicts */
+    int log = !freeair__given(value) && r == FREEAIR_EVIDENCE_DELIVERY;
+    if (log && !contradicts(from, b, freeair__deviations_from(from->predictions[b].mean[0]), options)) continue;
     freeair_diagnosis_finding *f = &all[n++];
     *f = (freeair_diagnosis_finding)FREEAIR_DIAGNOSIS_FINDING_INIT;
     f->reading = r;
@@ -155,14 +174,14 @@ size_t freeair__inference_findings(const freeair__inference *from, const freeair
     const freeair__prediction *p = &from->predictions[b];
     summary->readings_used++;
     f->use = FREEAIR_DIAGNOSIS_USED;
-    if (!freeair__given(value)) f->found = in_unit(s, y, y->found);
-    f->expected = in_unit(s, y, s->sound[i]);
+    if (!freeair__given(value)) f->found = log ? mean_delivery(s, y, y->found) : in_unit(s, y, y->found);
+    f->expected = log ? mean_delivery(s, y, s->sound[i]) : in_unit(s, y, s->sound[i]);
     f->deviation = y->found - s->sound[i];
     f->spread = sqrt(from->unknown->c[i][i] + y->noise * y->noise);
     f->residual = f->deviation / f->spread;
     if (y->kind == FREEAIR__SYMPTOM_TABLE) f->reference = y->to_p;
     if (isinf(p->log_weight)) continue;
-    f->predicted = in_unit(s, y, p->mean[1]);
+    f->predicted = log ? mean_delivery(s, y, p->mean[1]) : in_unit(s, y, p->mean[1]);
     f->disagreement = freeair__deviations_from(p->mean[0]);
     if (!contradicts(from, b, f->disagreement, options)) continue;
     f->use = FREEAIR_DIAGNOSIS_CONTRADICTS;
@@ -199,13 +218,17 @@ size_t freeair__inference_reasons(const freeair__inference *from, const freeair_
     freeair__reasons_of(&from->posterior, cause->cause, says);
     while (freeair__reason_next(from->answers, cause, says, &row)) {
       int b = row.reading != 0 ? symptom_of(s, row.reading) : -1;
+      const freeair_diagnosis_finding *f = NULL;
       for (size_t k = 0; k < n_findings; k++)
-        if (row.reading != 0 && findings[k].reading == row.reading) {
-          row.found = findings[k].found;
-          row.expected = findings[k].expected;
-        }
-      if (b >= 0 && known && freeair__given(row.found))
+        if (row.reading != 0 && findings[k].reading == row.reading) f = &findings[k];
+      if (f != NULL) {
+        row.found = f->found;
+        row.expected = f->expected;
+      }
+      if (b >= 0 && known && f != NULL && freeair__given(f->found)) {
         row.predicted = in_unit(s, &s->symptom[s->blocks.first[b]], y[s->blocks.first[b]]);
+        row.residual = freeair__finding_residual(f, row.predicted);
+      }
       freeair__rows_put(rows, n++, &row);
     }
   }

@@ -475,11 +475,19 @@ void freeair__symptoms_condition(const freeair__symptoms *s, freeair__condition 
   freeair__symptoms_draw_down(plant, &sound->system, s->draw_down_s, &sound->warm_k, &sound->wall_k);
 }
 
+/* A log that has the start itself says from where. */
+static double start_of_log(const freeair__symptom_input *in, double ambient_pa)
+{
+  for (size_t i = 0; i < in->n_log; i++)
+    if (!(in->log_t_s[i] > 0.0)) return fmax(in->log_p_pa[i], ambient_pa);
+  return ambient_pa;
+}
+
 int32_t freeair__symptoms_start(const freeair__plant *plant, const freeair__symptom_input *in, freeair__symptoms *s)
 {
   s->plant = plant;
   s->n = 0;
-  s->from_p = freeair__or(in->visit->from_pa, plant->c.site.barometric_pa);
+  s->from_p = freeair__or(in->visit->from_pa, start_of_log(in, plant->c.site.barometric_pa));
   s->draw_down_s = freeair__or(in->visit->draw_down_s, 60.0);
   s->motor_efficiency = freeair__or(in->visit->motor_efficiency, 0.83);
   if (!(s->from_p < plant->c.m.cut_in_pa)) return FREEAIR_ERR_DOMAIN;

@@ -288,6 +288,69 @@ START_TEST(a_reading_that_is_wrong_is_named_with_what_it_should_be)
 }
 END_TEST
 
+/* A log that nothing else supports is named as the delivery that it shows. */
+START_TEST(a_log_that_is_wrong_is_named)
+{
+  visit *v = new_visit(V);
+  read_machine(v, &v->machine, &v->site, 1);
+  for (size_t i = 0; i < v->n_log; i++) v->log_t_s[i] *= 2.0;
+  diagnose(v);
+  ck_assert_int_eq(v->status, FREEAIR_WARN_INCONSISTENT);
+  ck_assert_int_eq(v->summary.contradictions, 1);
+  ck_assert_int_eq(v->findings[0].reading, FREEAIR_EVIDENCE_DELIVERY);
+  ck_assert_int_eq(v->findings[0].use, FREEAIR_DIAGNOSIS_CONTRADICTS);
+  ck_assert_double_eq_tol(v->findings[0].found, 0.5 * v->findings[0].expected, 0.03 * v->findings[0].expected);
+  ck_assert_double_eq_tol(v->findings[0].predicted, v->findings[0].expected, 0.05 * v->findings[0].expected);
+  ck_assert_double_gt(fabs(v->findings[0].disagreement), 3.0);
+}
+END_TEST
+
+/* Loggers log the start too: a receiver that was not empty is no mystery then. */
+START_TEST(a_log_says_where_it_began)
+{
+  for (int family = V; family <= TWIN; family++) {
+    visit *v = new_visit(family);
+    v->how.from_pa = 4e5;
+    read_machine(v, &v->machine, &v->site, 1);
+    for (size_t i = v->n_log; i > 0; i--) {
+      v->log_t_s[i] = v->log_t_s[i - 1];
+      v->log_p_pa[i] = v->log_p_pa[i - 1];
+    }
+    v->n_log++;
+    v->log_t_s[0] = 0.0;
+    v->log_p_pa[0] = 4e5;
+    diagnose(v);
+    const double told = probability(v, FREEAIR_EVIDENCE_HEALTHY);
+    v->how.from_pa = NAN;
+    diagnose(v);
+    ck_assert_int_eq(first(v), FREEAIR_EVIDENCE_HEALTHY);
+    ck_assert_double_eq(probability(v, FREEAIR_EVIDENCE_HEALTHY), told);
+    ck_assert_int_eq(v->summary.contradictions, 0);
+  }
+}
+END_TEST
+
+/* A machine that can hardly make the air that is used runs all the time, and takes no more than that. */
+START_TEST(waste_is_no_more_than_the_machine_takes)
+{
+  for (int family = V; family <= TWIN; family++) {
+    visit *v = new_visit(family);
+    freeair_cycle_result point = FREEAIR_CYCLE_RESULT_INIT;
+    ck_assert_int_ge(freeair_cycle_point(&v->machine, &v->site, v->machine.cut_out_pa, NAN, NAN, &point), 0);
+    v->found.p_level_off_pa = psig(60.0);
+    v->how.air_m3_s = 0.3 * point.delivery_m3_s;
+    v->how.energy_price = 1e-7;
+    diagnose(v);
+    for (size_t i = 0; i < v->n_effects; i++) {
+      const freeair_inference_effect *e = &v->effects[i];
+      if (isnan(e->waste_w)) continue;
+      ck_assert_double_lt(e->waste_w, 1.3 * point.motor_w / 0.83);
+      ck_assert_double_eq_tol(e->cost, 1e-7 * e->waste_w, 1e-12);
+    }
+  }
+}
+END_TEST
+
 /* ---- after the repair ---- */
 
 /* Common practice, no source: the same test from the same start, and what gave it away is gone. */
@@ -398,6 +461,9 @@ int main(void)
   tcase_add_test(tests, priors_are_the_callers);
   tcase_add_test(tests, something_else_is_kept_when_nothing_fits);
   tcase_add_test(tests, a_reading_that_is_wrong_is_named_with_what_it_should_be);
+  tcase_add_test(tests, a_log_that_is_wrong_is_named);
+  tcase_add_test(tests, a_log_says_where_it_began);
+  tcase_add_test(tests, waste_is_no_more_than_the_machine_takes);
   tcase_add_test(tests, repairs_are_proved_or_not);
   tcase_add_test(tests, a_batch_over_threads_is_bit_by_bit_the_same);
   return run_case("inference_facts", tests);

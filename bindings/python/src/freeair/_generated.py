@@ -1537,8 +1537,8 @@ class InferenceVisit(_runtime.Structure):
     Fields:
         receiver_pa: Receiver pressure, absolute, at which interstage pressure, temperatures, speeds
             and power were read. [Pa] Range (0;1e8]. Default: cut_out_pa of the machine.
-        from_pa: Gauge reading at the start of the run from empty. [Pa] Range (0;1e8]. Default:
-            barometric.
+        from_pa: Gauge reading as the run from empty starts. [Pa] Range (0;1e8]. Default: log's at
+            0, or ambient.
         draw_down_s: Duration of drawing down to cut-in before that run. [s] Range [1;1e5]. Default:
             60.
         u_log_s: Standard uncertainty of a time of the log. [s] Range [0;1e5]. Default: 0.5.
@@ -1558,30 +1558,30 @@ class InferenceScatter(_runtime.Structure):
     """What is not known of a sound unit: relative standard uncertainties of description and model.
 
     Fields:
-        rating: Rated delivery, when the machine has one. Range [0;1]. Default: 0.045.
-        clearance: Clearances of each stage. Range [0;1]. Default: 0.2.
-        valves: Valve areas of each stage. Range [0;1]. Default: 0.16.
-        valve_lift: Pressure differences that open the valves. Range [0;1]. Default: 0.5.
-        wall_heat: Heat transfer in the cylinders. Range [0;1]. Default: 0.45.
-        cooler_ua: Heat transfer of the intercooler. Range [0;1]. Default: 0.33.
-        suction_heating: Heating of the intake air. Range [0;1]. Default: 0.45.
-        filter: Area of the clean filter. Range [0;1]. Default: 0.2.
-        rings: Leakage past sound rings. Range [0;1]. Default: 0.5.
+        rating: Rated delivery, when the machine has one. Range [0;1]. Default: 0.04.
+        clearance: Clearances of each stage. Range [0;1]. Default: 0.17.
+        valves: Valve areas of each stage. Range [0;1]. Default: 0.14.
+        valve_lift: Pressure differences that open the valves. Range [0;1]. Default: 0.43.
+        wall_heat: Heat transfer in the cylinders. Range [0;1]. Default: 0.38.
+        cooler_ua: Heat transfer of the intercooler. Range [0;1]. Default: 0.28.
+        suction_heating: Heating of the intake air. Range [0;1]. Default: 0.38.
+        filter: Area of the clean filter. Range [0;1]. Default: 0.17.
+        rings: Leakage past sound rings. Range [0;1]. Default: 0.43.
         phase_rad: Angle between the stages, for all that sets the flow there. [rad] Range [0;1].
-            Default: 0.26.
-        delivery: The model's delivery as a whole. Range [0;1]. Default: 0.026.
-        delivery_slope: Its fall from ambient to cut-out pressure. Range [0;1]. Default: 0.052.
-        interstage: The model's gauge interstage pressure. Range [0;1]. Default: 0.065.
+            Default: 0.22.
+        delivery: The model's delivery as a whole. Range [0;1]. Default: 0.022.
+        delivery_slope: Its fall from ambient to cut-out pressure. Range [0;1]. Default: 0.045.
+        interstage: The model's gauge interstage pressure. Range [0;1]. Default: 0.055.
         temperature_k: Discharge temperatures; half of it is shared by all. [K] Range [0;100].
-            Default: 10.
-        receiver: Volume of the receiver. Range [0;1]. Default: 0.016.
-        receiver_ua: Heat transfer of the receiver. Range [0;1]. Default: 0.45.
-        receiver_wall: Heat capacity of its wall. Range [0;1]. Default: 0.26.
-        draw_down: Duration of the drawing down. Range [0;1]. Default: 0.5.
-        gauge: Error of the gauge over gauge cut-out. Range [0;1]. Default: 0.0065.
-        motor: Motor speed under load. Range [0;1]. Default: 0.012.
-        drive: Pump speed over motor speed. Range [0;1]. Default: 0.0105.
-        motor_efficiency: Electrical over shaft power. Range [0;1]. Default: 0.08.
+            Default: 8.5.
+        receiver: Volume of the receiver. Range [0;1]. Default: 0.014.
+        receiver_ua: Heat transfer of the receiver. Range [0;1]. Default: 0.38.
+        receiver_wall: Heat capacity of its wall. Range [0;1]. Default: 0.22.
+        draw_down: Duration of the drawing down. Range [0;1]. Default: 0.43.
+        gauge: Error of the gauge over gauge cut-out. Range [0;1]. Default: 0.0055.
+        motor: Motor speed under load. Range [0;1]. Default: 0.01.
+        drive: Pump speed over motor speed. Range [0;1]. Default: 0.009.
+        motor_efficiency: Electrical over shaft power. Range [0;1]. Default: 0.07.
     """
 
     _c_name = "freeair_inference_scatter"
@@ -1602,8 +1602,8 @@ class InferenceEffect(_runtime.Structure):
         energy_j_m3: Electrical energy for a cubic metre of free air, with the cause at its median.
             [J/m3]
         sound_j_m3: The same of the sound machine. [J/m3]
-        waste_w: Electrical power wasted at air_m3_s, as a mean over time; NaN when that is unknown.
-            [W]
+        waste_w: Mean electrical power wasted at air_m3_s, at most that of running on; NaN if
+            unknown. [W]
         cost: Its price for each second, in the caller's money; NaN when unknown. [the caller's
             unit]
         cause: Which. One of EVIDENCE_CAUSE_* (enumeration freeair_evidence_cause).
