@@ -442,10 +442,10 @@ static void find_shared(freeair__symptoms *s)
     for (int j = 0; j < i; j++) {
       const freeair__symptom *a = &s->symptom[i];
       const freeair__symptom *b = &s->symptom[j];
-      s->shared[i][j] = 0.0;
+      s->shared[i][j] = 0.0f;
       if (law_of(a) == 0 || law_of(a) != law_of(b)) continue;
       double apart = fabs(middle_of(a) - middle_of(b)) / (s->plant->c.m.cut_out_pa - pa);
-      s->shared[i][j] = form_shared * exp(-apart / form_reach);
+      s->shared[i][j] = (float)(form_shared * exp(-apart / form_reach));
     }
 }
 

@@ -58,7 +58,7 @@ typedef struct freeair__symptoms {
   double motor_efficiency;
   double draw_down_s;
   double sound[FREEAIR__SYMPTOMS];     /* what the sound machine predicts */
-  double shared[FREEAIR__SYMPTOMS][FREEAIR__SYMPTOMS]; /* correlation of the errors of form, j < i */
+  float shared[FREEAIR__SYMPTOMS][FREEAIR__SYMPTOMS]; /* correlation of the errors of form, j < i */
 } freeair__symptoms;
 
 /* What was read, as it came. */

@@ -12606,9 +12606,10 @@ def inference_rank(*, machine, site=None, subject, visit=None, scatter=None, exp
     are interpolated, and the receiver is run again for each size. The readings together have
     Student's t distribution of 20 degrees of freedom about that; its covariance is of the noise, of
     the scatter through the model's derivatives about the sound machine, and of a relative error of
-    the shift that the fault makes. A machine with rated_delivery_m3_s is one that meets its rating
-    within its tolerance. One reading and one answer in fifty is wrong. Shifts of two faults add.
-    Readings that the model does not have move as freeair_likelihood_reading says.
+    the shift that the fault makes, which rates share along the run. A machine with
+    rated_delivery_m3_s is one that meets its rating within its tolerance. One reading and one
+    answer in fifty is wrong. Shifts of two faults add. Readings outside the model move as
+    freeair_likelihood_reading says.
 
     Level-off replaces the times that were never reached. The log belongs to the run from empty; its
     first time counts from the start of the run. When the nameplate has a rating, call
@@ -12616,7 +12617,8 @@ def inference_rank(*, machine, site=None, subject, visit=None, scatter=None, exp
 
     Causes, reasons, findings, verdict and groups are as in freeair_diagnosis_rank; findings of the
     log and of several interstage readings are those of the delivery and of the first; effects come
-    in the order of the causes. Uses 350 kB of the stack.
+    in the order of the causes. Size, severity and predicted values are those at the posterior
+    median. Uses 350 kB of the stack.
 
     Arguments:
         machine: The machine, sound as described. What the description holds of leaks is no fault.
