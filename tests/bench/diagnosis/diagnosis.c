@@ -160,11 +160,14 @@ static void score_visit(const options *o, job *j, uint64_t n, const visit *all, 
     return;
   }
   double p[N_CLASSES] = {0.0};
+  int32_t stated[N_CLASSES] = {0};
   for (size_t i = 0; i < n_causes && i < ROWS; i++) {
     int which = visit_class_of(causes[i].cause);
-    if (which >= 0) p[which] += causes[i].probability;
+    if (which < 0) continue;
+    p[which] += causes[i].probability;
+    if (stated[which] == 0) stated[which] = causes[i].group; /* of its most probable cause */
   }
-  score_add(s, &v, level, p, now() - start);
+  score_add(s, &v, level, p, stated, now() - start);
   if (o->list) list_miss(n, level, &v, p);
 }
 

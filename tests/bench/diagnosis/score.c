@@ -48,7 +48,8 @@ static int group_of(int which, int level)
   }
 }
 
-void score_add(score *s, const visit *v, int level, const double p[N_CLASSES], double seconds)
+void score_add(score *s, const visit *v, int level, const double p[N_CLASSES], const int32_t stated[N_CLASSES],
+               double seconds)
 {
   int order[N_CLASSES];
   double total = 0.0;
@@ -81,6 +82,11 @@ void score_add(score *s, const visit *v, int level, const double p[N_CLASSES], d
   s->top1 += order[0] == truth;
   s->top2 += order[0] == truth || order[1] == truth;
   s->group += group_of(order[0], level) == group_of(truth, level);
+  for (int i = 0; i < N_CLASSES; i++) {
+    int with = i == order[0] || (stated[i] > 0 && stated[i] == stated[order[0]]);
+    s->stated += with && i == truth;
+    s->stated_size += with;
+  }
   s->log_loss -= log(fmax(p[truth] / total, 1e-9));
   s->in_bin[bin]++;
   s->right[bin] += order[0] == truth;
@@ -103,11 +109,11 @@ double score_calibration_error(const score *s)
 void score_print(const score *s, int level)
 {
   double n = s->singles;
-  printf("%-32s top-1 %.3f  top-2 %.3f  group %.3f  calibration error %.3f  log loss %.3f  "
+  printf("%-32s top-1 %.3f  top-2 %.3f  group %.3f  stated group %.3f (of %.1f)  calibration error %.3f  log loss %.3f  "
          "accused when healthy %d/%d (firmly %d)  both of two %d/%d  ms %.1f (most %.1f)",
-         visit_level_name(level), s->top1 / n, s->top2 / n, s->group / n, score_calibration_error(s), s->log_loss / n,
-         s->accused, s->healthy, s->firmly_accused, s->both, s->doubles, 1e3 * s->seconds / s->visits,
-         1e3 * s->longest_s);
+         visit_level_name(level), s->top1 / n, s->top2 / n, s->group / n, s->stated / n, s->stated_size / n,
+         score_calibration_error(s), s->log_loss / n, s->accused, s->healthy, s->firmly_accused, s->both, s->doubles,
+         1e3 * s->seconds / s->visits, 1e3 * s->longest_s);
   if (s->failed > 0) printf("  failed %d", s->failed);
   printf("\n");
 }
