@@ -89,10 +89,9 @@ int32_t freeair_diagnosis_proof_judge(int32_t cause, const freeair_diagnosis_cau
                                       size_t findings_stride, size_t n_findings, double least, double confidence,
                                       freeair_diagnosis_proof *proof)
 {
-  static const freeair_diagnosis_proof blank = FREEAIR_DIAGNOSIS_PROOF_INIT;
-  freeair_diagnosis_proof made = blank;
+  freeair_diagnosis_proof made = FREEAIR_DIAGNOSIS_PROOF_INIT;
   if (proof == NULL) return FREEAIR_ERR_NULL;
-  int32_t status = freeair__structure_write(proof, &blank, sizeof blank, FREEAIR_DIAGNOSIS_PROOF_BASELINE);
+  int32_t status = freeair__structure_write(proof, &made, sizeof made, FREEAIR_DIAGNOSIS_PROOF_BASELINE);
   if ((causes == NULL && n_causes > 0) || (findings == NULL && n_findings > 0)) return FREEAIR_ERR_NULL;
   if (status < 0) return status;
   const double lowest = freeair__or(least, 0.9);

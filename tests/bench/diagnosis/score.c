@@ -109,8 +109,9 @@ double score_calibration_error(const score *s)
 void score_print(const score *s, int level)
 {
   double n = s->singles;
-  printf("%-32s top-1 %.3f  top-2 %.3f  group %.3f  stated group %.3f (of %.1f)  calibration error %.3f  log loss %.3f  "
-         "accused when healthy %d/%d (firmly %d)  both of two %d/%d  ms %.1f (most %.1f)",
+  printf("%-32s top-1 %.3f  top-2 %.3f  group %.3f  stated group %.3f (of %.1f)  "
+         "calibration error %.3f  log loss %.3f  accused when healthy %d/%d (firmly %d)  "
+         "both of two %d/%d  ms %.1f (most %.1f)",
          visit_level_name(level), s->top1 / n, s->top2 / n, s->group / n, s->stated / n, s->stated_size / n,
          score_calibration_error(s), s->log_loss / n, s->accused, s->healthy, s->firmly_accused, s->both, s->doubles,
          1e3 * s->seconds / s->visits, 1e3 * s->longest_s);
