@@ -81,7 +81,7 @@ static void add_plain(freeair__inference *to, int cause, double prior)
   close_hypothesis(to, cause, 0, log(prior), &q);
 }
 
-/* Where flow is lost, as the symptom sees it. */
+/* What flow that is lost moves in a symptom: rates grow as they slow down, all else falls. */
 static double seen_of(const freeair__symptoms *s, int i, double y, const float lost[FREEAIR__PLANT_POINTS])
 {
   const freeair__symptom *q = &s->symptom[i];
@@ -92,7 +92,7 @@ static double seen_of(const freeair__symptoms *s, int i, double y, const float l
     case FREEAIR__SYMPTOM_CUTIN: share = freeair__symptoms_gain(s, i, y); break;
     case FREEAIR__SYMPTOM_LEVEL: share = -fmax(y, 0.1); break;
     case FREEAIR__SYMPTOM_RATIO:
-      if (q->quantity == FREEAIR__PLANT_POWER) share = power_share;
+      if (q->quantity == FREEAIR__PLANT_POWER) share = -power_share;
       break;
     default: break;
   }
